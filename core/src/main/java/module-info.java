@@ -1,0 +1,17 @@
+/**
+ * Calculations for the climb phase of flight: air, airspeed, icing, the climb and its briefing.
+ *
+ * <p>Start at {@link org.climbwright.atmosphere.Atmosphere}; each package is a chapter that uses
+ * only the ones before it: atmosphere, sounding, airspeed, path, icing, briefing.
+ */
+module org.climbwright.core {
+    requires transitive org.climbwright.units;
+    requires static transitive org.jspecify;
+
+    exports org.climbwright.airspeed;
+    exports org.climbwright.atmosphere;
+    exports org.climbwright.briefing;
+    exports org.climbwright.icing;
+    exports org.climbwright.path;
+    exports org.climbwright.sounding;
+}

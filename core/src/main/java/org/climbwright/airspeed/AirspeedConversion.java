@@ -1,0 +1,312 @@
+package org.climbwright.airspeed;
+
+import static org.climbwright.atmosphere.IcaoConstants.HEAT_CAPACITY_RATIO;
+import static org.climbwright.atmosphere.IcaoConstants.SEA_LEVEL_PRESSURE_PA;
+import static org.climbwright.atmosphere.IcaoConstants.SEA_LEVEL_SPEED_OF_SOUND_MPS;
+
+import org.climbwright.atmosphere.DryAir;
+import org.climbwright.quantity.ModelRange;
+import org.climbwright.quantity.OutsideModelException;
+
+/**
+ * The airspeeds in SI doubles: Mach with pressure and temperature is the hub, five ways in and out.
+ *
+ * <p>From one speed to any other go through the Mach number: {@code tasFromMach(machFromCas(cas,
+ * p), T)}. No allocation, no units.
+ *
+ * <p>Limits of use: subsonic and inviscid, in a perfect gas; what an instrument shows has the
+ * errors of the instrument and its static source in it besides.
+ *
+ * @source isentropic flow of a perfect gas with a ratio of specific heats of 1.4, as in NACA Report
+ *     1135, equations 43 and 44; calibrated airspeed as the speed with the same impact pressure at
+ *     sea level in standard air, NASA RP-1046, section on airspeed (definition from memory)
+ */
+public final class AirspeedConversion {
+    private static final String SUBSONIC_ONLY =
+            "the relations here are subsonic, beyond Mach 1 a shock stands before the pitot tube";
+
+    private static final ModelRange MACH =
+            new ModelRange("Mach number", 0.0, 1.0, "", SUBSONIC_ONLY);
+
+    /** Total temperature needs no pitot tube: it holds until the gas is no longer perfect. */
+    private static final ModelRange MACH_OF_TEMPERATURE =
+            new ModelRange("Mach number", 0.0, 5.0, "", "air is hardly a perfect gas beyond");
+
+    private static final ModelRange RECOVERY =
+            new ModelRange("recovery factor", 0.0, 1.0, "", "a probe recovers no more than all");
+
+    /** Impact pressure over static pressure at Mach 1, 0.893. */
+    private static final double SONIC_IMPACT = impactRatio(1.0);
+
+    private AirspeedConversion() {}
+
+    /**
+     * Tells whether the relations take a Mach number.
+     *
+     * @param mach Mach number
+     * @return true from 0 to 1
+     */
+    public static boolean coversMach(double mach) {
+        return MACH.covers(mach);
+    }
+
+    /**
+     * Tells whether the relations take a calibrated airspeed at a pressure.
+     *
+     * @param casMps calibrated airspeed [m/s]
+     * @param pressurePa static pressure [Pa]
+     * @return true from 0 to the calibrated airspeed of Mach 1 there, or that of Mach 1 at sea
+     *     level where it is less
+     */
+    public static boolean coversCas(double casMps, double pressurePa) {
+        return casMps >= 0.0 && casMps <= highestCas(pressurePa);
+    }
+
+    /**
+     * Returns the Mach number of a calibrated airspeed at a pressure.
+     *
+     * @param casMps calibrated airspeed [m/s], from 0 to that of Mach 1 at the pressure
+     * @param pressurePa static pressure [Pa], above 0
+     * @return Mach number, 0 to 1
+     * @throws OutsideModelException if the speed is outside that range
+     * @accuracy 1e-12 relative against 50-digit arithmetic, also near 0
+     * @source see the class comment
+     */
+    public static double machFromCas(double casMps, double pressurePa) {
+        if (!coversCas(casMps, pressurePa)) {
+            throw new OutsideModelException(
+                    "calibrated airspeed",
+                    casMps,
+                    0.0,
+                    highestCas(pressurePa),
+                    "m/s",
+                    SUBSONIC_ONLY);
+        }
+        return machOfImpactRatio(impactPressureFromCas(casMps) / pressurePa);
+    }
+
+    /**
+     * Returns the Mach number of an equivalent airspeed at a pressure: {@code M = EAS / (a0 sqrt(p
+     * / p0))}.
+     *
+     * @param easMps equivalent airspeed [m/s], 0 or more
+     * @param pressurePa static pressure [Pa], above 0
+     * @return Mach number, 0 to 1
+     * @throws OutsideModelException if the Mach number would be outside 0 to 1
+     * @accuracy 3 ulp
+     * @source EAS = TAS sqrt(rho / rho0), see the class comment
+     */
+    public static double machFromEas(double easMps, double pressurePa) {
+        return MACH.check(easMps / easAtMachOne(pressurePa));
+    }
+
+    /**
+     * Returns the Mach number of a true airspeed at a temperature: {@code M = TAS / a}.
+     *
+     * @param tasMps true airspeed [m/s], 0 or more
+     * @param temperatureK static air temperature [K], 100 to 400
+     * @return Mach number, 0 to 1
+     * @throws OutsideModelException if the temperature is out of range, or the Mach number would be
+     * @accuracy 3 ulp
+     * @source see the class comment
+     */
+    public static double machFromTas(double tasMps, double temperatureK) {
+        return MACH.check(tasMps / DryAir.speedOfSound(temperatureK));
+    }
+
+    /**
+     * Returns the Mach number of an impact pressure: {@code M² = 5 ((qc / p + 1)^(2/7) - 1)}.
+     *
+     * @param impactPressurePa impact pressure [Pa], from 0 to 0.893 of the static pressure
+     * @param pressurePa static pressure [Pa], above 0
+     * @return Mach number, 0 to 1
+     * @throws OutsideModelException if the impact pressure is outside that range
+     * @accuracy 1e-12 relative against 50-digit arithmetic, also near 0
+     * @source see the class comment
+     */
+    public static double machFromImpactPressure(double impactPressurePa, double pressurePa) {
+        double ratio = impactPressurePa / pressurePa;
+        if (!(ratio >= 0.0 && ratio <= SONIC_IMPACT)) {
+            throw new OutsideModelException(
+                    "impact pressure",
+                    impactPressurePa,
+                    0.0,
+                    SONIC_IMPACT * pressurePa,
+                    "Pa",
+                    SUBSONIC_ONLY);
+        }
+        return machOfImpactRatio(ratio);
+    }
+
+    /**
+     * Returns the calibrated airspeed of a Mach number at a pressure.
+     *
+     * @param mach Mach number, 0 to 1, and no more than gives Mach 1 at sea level
+     * @param pressurePa static pressure [Pa], above 0
+     * @return calibrated airspeed [m/s]
+     * @throws OutsideModelException if the Mach number is out of range, or below the sea the result
+     * @accuracy 1e-12 relative against 50-digit arithmetic, also near 0
+     * @source see the class comment
+     */
+    public static double casFromMach(double mach, double pressurePa) {
+        return casFromImpactPressure(impactPressureFromMach(mach, pressurePa));
+    }
+
+    /**
+     * Returns the equivalent airspeed of a Mach number at a pressure: {@code EAS = M a0 sqrt(p /
+     * p0)}.
+     *
+     * @param mach Mach number, 0 to 1
+     * @param pressurePa static pressure [Pa], above 0
+     * @return equivalent airspeed [m/s]
+     * @throws OutsideModelException if the Mach number is out of range
+     * @accuracy 3 ulp
+     * @source see the class comment
+     */
+    public static double easFromMach(double mach, double pressurePa) {
+        return MACH.check(mach) * easAtMachOne(pressurePa);
+    }
+
+    /**
+     * Returns the true airspeed of a Mach number at a temperature: {@code TAS = M a}.
+     *
+     * @param mach Mach number, 0 to 1
+     * @param temperatureK static air temperature [K], 100 to 400
+     * @return true airspeed [m/s]
+     * @throws OutsideModelException if a value is out of range
+     * @accuracy 3 ulp
+     * @source see the class comment
+     */
+    public static double tasFromMach(double mach, double temperatureK) {
+        return MACH.check(mach) * DryAir.speedOfSound(temperatureK);
+    }
+
+    /**
+     * Returns the impact pressure of a Mach number: {@code qc = p ((1 + M² / 5)^(7/2) - 1)}.
+     *
+     * @param mach Mach number, 0 to 1
+     * @param pressurePa static pressure [Pa], above 0
+     * @return impact pressure [Pa]
+     * @throws OutsideModelException if the Mach number is out of range
+     * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
+     * @source see the class comment
+     */
+    public static double impactPressureFromMach(double mach, double pressurePa) {
+        return pressurePa * impactRatio(MACH.check(mach));
+    }
+
+    /**
+     * Returns the impact pressure of a calibrated airspeed, which is the same at every level.
+     *
+     * @param casMps calibrated airspeed [m/s], 0 to 340.294
+     * @return impact pressure [Pa]
+     * @throws OutsideModelException if the speed is outside that range
+     * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
+     * @source see the class comment
+     */
+    public static double impactPressureFromCas(double casMps) {
+        return impactPressureFromMach(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS, SEA_LEVEL_PRESSURE_PA);
+    }
+
+    /**
+     * Returns the calibrated airspeed of an impact pressure, which is the same at every level.
+     *
+     * @param impactPressurePa impact pressure [Pa], 0 to 90481
+     * @return calibrated airspeed [m/s]
+     * @throws OutsideModelException if the impact pressure is outside that range
+     * @accuracy 1e-12 relative against 50-digit arithmetic, also near 0
+     * @source see the class comment
+     */
+    public static double casFromImpactPressure(double impactPressurePa) {
+        return SEA_LEVEL_SPEED_OF_SOUND_MPS
+                * machFromImpactPressure(impactPressurePa, SEA_LEVEL_PRESSURE_PA);
+    }
+
+    /**
+     * Returns the dynamic pressure of a Mach number: {@code q = 0.7 p M²}.
+     *
+     * @param mach Mach number, 0 to 1
+     * @param pressurePa static pressure [Pa], above 0
+     * @return dynamic pressure [Pa], less than the impact pressure
+     * @throws OutsideModelException if the Mach number is out of range
+     * @accuracy 3 ulp
+     * @source half the density times the true airspeed squared, see the class comment
+     */
+    public static double dynamicPressureFromMach(double mach, double pressurePa) {
+        return 0.5 * HEAT_CAPACITY_RATIO * pressurePa * MACH.check(mach) * mach;
+    }
+
+    /**
+     * Returns the total pressure of a Mach number: static pressure plus impact pressure.
+     *
+     * @param mach Mach number, 0 to 1
+     * @param pressurePa static pressure [Pa], above 0
+     * @return total pressure [Pa]
+     * @throws OutsideModelException if the Mach number is out of range
+     * @accuracy 1e-15 relative against 50-digit arithmetic
+     * @source see the class comment
+     */
+    public static double totalPressureFromMach(double mach, double pressurePa) {
+        return pressurePa + impactPressureFromMach(mach, pressurePa);
+    }
+
+    /**
+     * Returns the temperature that a probe feels: {@code T (1 + r M² / 5)}.
+     *
+     * @param mach Mach number, 0 to 5
+     * @param temperatureK static air temperature [K], not checked
+     * @param recoveryFactor share of the full rise that the probe feels, 0 to 1; 1 is total air
+     *     temperature
+     * @return the temperature felt [K]
+     * @throws OutsideModelException if Mach number or recovery factor is out of range
+     * @accuracy 3 ulp; for dry air of constant specific heat
+     * @source adiabatic flow of a perfect gas, see the class comment
+     */
+    public static double totalTemperatureFromMach(
+            double mach, double temperatureK, double recoveryFactor) {
+        MACH_OF_TEMPERATURE.check(mach);
+        RECOVERY.check(recoveryFactor);
+        return temperatureK
+                * (1.0 + 0.5 * (HEAT_CAPACITY_RATIO - 1.0) * recoveryFactor * mach * mach);
+    }
+
+    /**
+     * Returns the pressure at which a calibrated airspeed and a Mach number are the same speed.
+     *
+     * <p>Temperature has no part in it: the crossover stands at the same pressure altitude on every
+     * day.
+     *
+     * @param casMps calibrated airspeed [m/s], above 0, to 340.294
+     * @param mach Mach number, above 0, to 1
+     * @return static pressure [Pa]
+     * @throws OutsideModelException if a value is out of range
+     * @accuracy 1e-15 relative
+     * @source impact pressure of both set equal, see the class comment
+     */
+    public static double crossoverPressure(double casMps, double mach) {
+        return impactPressureFromCas(casMps) / impactRatio(MACH.check(mach));
+    }
+
+    private static double easAtMachOne(double pressurePa) {
+        return SEA_LEVEL_SPEED_OF_SOUND_MPS * StrictMath.sqrt(pressurePa / SEA_LEVEL_PRESSURE_PA);
+    }
+
+    private static double highestCas(double pressurePa) {
+        double ratio = Math.min(SONIC_IMPACT, SONIC_IMPACT * (pressurePa / SEA_LEVEL_PRESSURE_PA));
+        return SEA_LEVEL_SPEED_OF_SOUND_MPS * machOfImpactRatio(ratio);
+    }
+
+    /** (1 + x)^(7/2) - 1 with x = M²/5, expanded so that nothing cancels when x is small. */
+    private static double impactRatio(double mach) {
+        double x = 0.2 * mach * mach;
+        double root = StrictMath.sqrt(1.0 + x);
+        return x * (3.0 + x * (3.0 + x)) * root + x / (1.0 + root);
+    }
+
+    /** The Mach number with an impact ratio; expm1 and log1p, so that nothing cancels near 0. */
+    private static double machOfImpactRatio(double ratio) {
+        double square = 5.0 * StrictMath.expm1(2.0 / 7.0 * StrictMath.log1p(ratio));
+        // Rounding could end an ulp beyond the closed range that the door has checked.
+        return Math.min(1.0, StrictMath.sqrt(square));
+    }
+}

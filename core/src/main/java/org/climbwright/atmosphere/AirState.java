@@ -1,0 +1,313 @@
+package org.climbwright.atmosphere;
+
+import java.io.Serializable;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.climbwright.quantity.altitude.DensityAltitude;
+import org.climbwright.quantity.altitude.GeometricAltitude;
+import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.StaticPressure;
+import org.climbwright.quantity.temperature.DewPoint;
+import org.climbwright.quantity.temperature.IsaDeviation;
+import org.climbwright.quantity.temperature.StaticAirTemperature;
+
+/**
+ * The air at one place: four numbers, and everything that follows from them.
+ *
+ * <p>Pressure and temperature are always known; vapour pressure and altitude may not be, and what
+ * needs them is then empty and never a guess. The density of air with unknown humidity is that of
+ * dry air, and {@link #isHumidityKnown} tells.
+ *
+ * <pre>{@code
+ * AirState air = Atmosphere.standard().at(PressureAltitude.ofFlightLevel(300));
+ * air.staticAirTemperature()   // 228.71399999999997 K (-44.436 °C)
+ * }</pre>
+ */
+public final class AirState implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private final double pressurePa;
+    private final double temperatureK;
+    private final double vapourPressurePa;
+    private final double geopotentialAltitudeM;
+
+    private AirState(
+            double pressurePa,
+            double temperatureK,
+            double vapourPressurePa,
+            double geopotentialAltitudeM) {
+        this.pressurePa = pressurePa;
+        this.temperatureK = temperatureK;
+        this.vapourPressurePa = vapourPressurePa;
+        this.geopotentialAltitudeM = geopotentialAltitudeM;
+    }
+
+    /**
+     * Returns the air with these values.
+     *
+     * @param pressurePa static pressure [Pa], above 0, finite
+     * @param temperatureK static air temperature [K], above 0, finite
+     * @param vapourPressurePa vapour pressure [Pa], 0 or more and below the pressure; NaN when not
+     *     known
+     * @param geopotentialAltitudeM geopotential altitude [m], finite; NaN when not known
+     * @return the state
+     * @throws IllegalArgumentException if a value cannot be
+     */
+    public static AirState ofSi(
+            double pressurePa,
+            double temperatureK,
+            double vapourPressurePa,
+            double geopotentialAltitudeM) {
+        if (!(pressurePa > 0.0 && pressurePa <= Double.MAX_VALUE)) {
+            throw refusal("static pressure", "a finite number above 0.0", pressurePa, " Pa");
+        }
+        if (!(temperatureK > 0.0 && temperatureK <= Double.MAX_VALUE)) {
+            throw refusal(
+                    "static air temperature", "a finite number above 0.0", temperatureK, " K");
+        }
+        if (vapourPressurePa < 0.0 || vapourPressurePa >= pressurePa) {
+            throw refusal(
+                    "vapour pressure", "from 0.0 to the static pressure", vapourPressurePa, " Pa");
+        }
+        if (Double.isInfinite(geopotentialAltitudeM)) {
+            throw refusal("geopotential altitude", "finite", geopotentialAltitudeM, " m");
+        }
+        return new AirState(pressurePa, temperatureK, vapourPressurePa, geopotentialAltitudeM);
+    }
+
+    /**
+     * Returns dry air of a pressure and a temperature, its altitude not known.
+     *
+     * @param pressure static pressure, above 0
+     * @param temperature static air temperature, above 0 K
+     * @return the state
+     * @throws IllegalArgumentException if a value is 0
+     */
+    public static AirState of(StaticPressure pressure, StaticAirTemperature temperature) {
+        return ofSi(pressure.inPascals(), temperature.inKelvins(), 0.0, Double.NaN);
+    }
+
+    private static IllegalArgumentException refusal(
+            String term, String range, double value, String unit) {
+        return new IllegalArgumentException(
+                new StringBuilder(term)
+                        .append(" must be ")
+                        .append(range)
+                        .append(unit)
+                        .append(", but was ")
+                        .append(value)
+                        .append(unit)
+                        .toString());
+    }
+
+    /**
+     * Returns the static pressure.
+     *
+     * @return static pressure [Pa]
+     */
+    public double pressurePa() {
+        return pressurePa;
+    }
+
+    /**
+     * Returns the static air temperature.
+     *
+     * @return static air temperature [K]
+     */
+    public double temperatureK() {
+        return temperatureK;
+    }
+
+    /**
+     * Returns the temperature at which dry air would be as dense; that of dry air if humidity is
+     * not known.
+     *
+     * @return virtual temperature [K]
+     * @source {@link MoistAir#virtualTemperature}
+     */
+    public double virtualTemperatureK() {
+        return isHumidityKnown()
+                ? MoistAir.virtualTemperature(temperatureK, vapourPressurePa, pressurePa)
+                : temperatureK;
+    }
+
+    /**
+     * Returns the density; that of dry air if humidity is not known.
+     *
+     * @return density [kg/m³]
+     * @throws org.climbwright.quantity.OutsideModelException outside 100 to 400 K
+     * @source {@link DryAir#density} with the virtual temperature
+     */
+    public double densityKgPerM3() {
+        return DryAir.density(pressurePa, virtualTemperatureK());
+    }
+
+    /**
+     * Returns the speed of sound by the dry-air constants that air data uses.
+     *
+     * @return speed of sound [m/s]
+     * @throws org.climbwright.quantity.OutsideModelException outside 100 to 400 K
+     * @source {@link DryAir#speedOfSound}
+     */
+    public double speedOfSoundMps() {
+        return DryAir.speedOfSound(temperatureK);
+    }
+
+    /**
+     * Tells whether the vapour pressure is known.
+     *
+     * @return false when dew point and relative humidity are empty because nobody knows them
+     */
+    public boolean isHumidityKnown() {
+        return !Double.isNaN(vapourPressurePa);
+    }
+
+    /**
+     * Returns the static pressure.
+     *
+     * @return static pressure
+     */
+    public StaticPressure staticPressure() {
+        return StaticPressure.ofPascals(pressurePa);
+    }
+
+    /**
+     * Returns the static air temperature.
+     *
+     * @return static air temperature
+     */
+    public StaticAirTemperature staticAirTemperature() {
+        return StaticAirTemperature.ofKelvins(temperatureK);
+    }
+
+    /**
+     * Returns the altitude at which the standard atmosphere has this pressure.
+     *
+     * @return pressure altitude
+     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
+     *     pressure
+     */
+    public PressureAltitude pressureAltitude() {
+        return PressureAltitude.ofMetres(StandardAir.altitudeFromPressure(pressurePa));
+    }
+
+    /**
+     * Returns the altitude at which the standard atmosphere has this density.
+     *
+     * @return density altitude, with the humidity in it where that is known
+     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
+     *     density
+     */
+    public DensityAltitude densityAltitude() {
+        return DensityAltitude.ofMetres(StandardAir.altitudeFromDensity(densityKgPerM3()));
+    }
+
+    /**
+     * Returns how much warmer this air is than standard air of the same pressure.
+     *
+     * @return the deviation, positive when warmer
+     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
+     *     pressure
+     */
+    public IsaDeviation isaDeviation() {
+        return IsaDeviation.ofKelvins(
+                temperatureK - StandardAir.temperatureFromPressure(pressurePa));
+    }
+
+    /**
+     * Returns how many metres of geopotential altitude one metre of pressure altitude is here.
+     *
+     * <p>A rate on the instrument times this is a rate in the air: more than 1 when it is warm.
+     *
+     * @return virtual temperature over the standard temperature at this pressure
+     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
+     *     pressure
+     * @source hydrostatic equation in both airs, {@code dH/dHp = Tv / T_ISA}
+     */
+    public double geopotentialPerPressureAltitude() {
+        return virtualTemperatureK() / StandardAir.temperatureFromPressure(pressurePa);
+    }
+
+    /**
+     * Returns the geopotential altitude.
+     *
+     * @return geopotential altitude above mean sea level; empty when not known
+     */
+    public Optional<GeopotentialAltitude> geopotentialAltitude() {
+        return Double.isNaN(geopotentialAltitudeM)
+                ? Optional.empty()
+                : Optional.of(GeopotentialAltitude.ofMetres(geopotentialAltitudeM));
+    }
+
+    /**
+     * Returns the true altitude.
+     *
+     * @return geometric altitude above mean sea level; empty when not known
+     */
+    public Optional<GeometricAltitude> geometricAltitude() {
+        return geopotentialAltitude().map(Geopotential::toGeometric);
+    }
+
+    /**
+     * Returns the dew point over liquid water.
+     *
+     * @return the dew point; empty when humidity is not known or the air is dry
+     * @throws org.climbwright.quantity.OutsideModelException if it is below 123 K
+     */
+    public Optional<DewPoint> dewPoint() {
+        return vapourPressurePa > 0.0
+                ? Optional.of(DewPoint.ofKelvins(MoistAir.dewPoint(vapourPressurePa)))
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the relative humidity over liquid water, also below 0 °C.
+     *
+     * @return a ratio, 1 when saturated; empty when humidity is not known
+     * @throws org.climbwright.quantity.OutsideModelException outside 123 to 332 K
+     */
+    public OptionalDouble relativeHumidity() {
+        return isHumidityKnown()
+                ? OptionalDouble.of(MoistAir.relativeHumidity(vapourPressurePa, temperatureK))
+                : OptionalDouble.empty();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof AirState that
+                && Double.compare(pressurePa, that.pressurePa) == 0
+                && Double.compare(temperatureK, that.temperatureK) == 0
+                && Double.compare(vapourPressurePa, that.vapourPressurePa) == 0
+                && Double.compare(geopotentialAltitudeM, that.geopotentialAltitudeM) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = Double.hashCode(pressurePa);
+        hash = 31 * hash + Double.hashCode(temperatureK);
+        hash = 31 * hash + Double.hashCode(vapourPressurePa);
+        return 31 * hash + Double.hashCode(geopotentialAltitudeM);
+    }
+
+    /**
+     * Returns the four numbers for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return "air of "
+                + staticPressure()
+                + " and "
+                + staticAirTemperature()
+                + ", vapour pressure "
+                + (isHumidityKnown() ? vapourPressurePa + " Pa" : "not known")
+                + ", geopotential altitude "
+                + geopotentialAltitude().map(Object::toString).orElse("not known");
+    }
+
+    private Object readResolve() {
+        return ofSi(pressurePa, temperatureK, vapourPressurePa, geopotentialAltitudeM);
+    }
+}

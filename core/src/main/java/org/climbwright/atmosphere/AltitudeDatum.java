@@ -1,0 +1,24 @@
+package org.climbwright.atmosphere;
+
+import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.quantity.pressure.StaticPressure;
+
+/**
+ * One pressure whose altitude is known, from which the hypsometric equation goes up and down.
+ *
+ * @param pressure static pressure there
+ * @param altitude geopotential altitude above mean sea level there
+ */
+public record AltitudeDatum(StaticPressure pressure, GeopotentialAltitude altitude) {
+    /**
+     * Returns the datum of air whose pressure at mean sea level is a QNH.
+     *
+     * @param qnh the setting, here taken as the pressure at altitude 0
+     * @return the datum
+     */
+    public static AltitudeDatum onQnh(AltimeterSetting qnh) {
+        return new AltitudeDatum(
+                StaticPressure.ofPascals(qnh.inPascals()), GeopotentialAltitude.ofMetres(0.0));
+    }
+}

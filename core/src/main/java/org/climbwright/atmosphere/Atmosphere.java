@@ -1,0 +1,182 @@
+package org.climbwright.atmosphere;
+
+import org.climbwright.numeric.BracketingSolver;
+import org.climbwright.quantity.ModelRange;
+import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.StaticPressure;
+
+/**
+ * The air of some day, by pressure: temperature, altitude and humidity. A plug: write your own.
+ *
+ * <p>Everything above this room takes an atmosphere and never assumes the standard one. Pressure is
+ * the coordinate because altimeters and airspeed indicators measure it; one method each answers in
+ * SI, NaN meaning "not known", and {@link #at(PressureAltitude)} puts the answers together.
+ *
+ * <p>Weather of your own needs only a temperature at each pressure and one known altitude; the
+ * hypsometric equation does the rest:
+ *
+ * <pre>{@code
+ * Atmosphere warmDay = Atmosphere.of(
+ *         pressurePa -> StandardAir.temperatureFromPressure(pressurePa) + 15.0,
+ *         AltitudeDatum.onQnh(AltimeterSetting.ofHectopascals(1020.0)));
+ * warmDay.at(PressureAltitude.ofFeet(30000)).isaDeviation()   // 15.0 K
+ * }</pre>
+ *
+ * <p>An implementation is immutable and takes any pressure of its {@link #range}.
+ */
+public interface Atmosphere {
+    /**
+     * Returns the pressures for which this air is known.
+     *
+     * @return the range of static pressure [Pa]
+     */
+    ModelRange range();
+
+    /**
+     * Returns the temperature at a pressure.
+     *
+     * @param pressurePa static pressure [Pa], inside {@link #range}
+     * @return static air temperature [K]
+     * @throws org.climbwright.quantity.OutsideModelException if the pressure is out of range
+     */
+    double temperature(double pressurePa);
+
+    /**
+     * Returns the geopotential altitude of a pressure.
+     *
+     * @param pressurePa static pressure [Pa], inside {@link #range}
+     * @return geopotential altitude above mean sea level [m]; NaN when not known
+     * @throws org.climbwright.quantity.OutsideModelException if the pressure is out of range
+     */
+    double geopotentialAltitude(double pressurePa);
+
+    /**
+     * Returns the vapour pressure at a pressure.
+     *
+     * @param pressurePa static pressure [Pa], inside {@link #range}
+     * @return vapour pressure [Pa], 0 for dry air; NaN when not known
+     * @throws org.climbwright.quantity.OutsideModelException if the pressure is out of range
+     */
+    double vapourPressure(double pressurePa);
+
+    /**
+     * Returns where temperature or humidity changes its slope or becomes known or unknown.
+     *
+     * <p>Whoever integrates or searches through this air takes the stretches between one by one.
+     *
+     * @return pressures [Pa] inside {@link #range}, in any order; empty when the air is smooth
+     */
+    default double[] bends() {
+        return new double[0];
+    }
+
+    /**
+     * Tells whether this air is known at a pressure.
+     *
+     * @param pressurePa static pressure [Pa]
+     * @return true inside {@link #range}
+     */
+    default boolean covers(double pressurePa) {
+        return range().covers(pressurePa);
+    }
+
+    /**
+     * Returns the pressure at a geopotential altitude, the inverse of {@link
+     * #geopotentialAltitude}.
+     *
+     * @param geopotentialAltitudeM geopotential altitude above mean sea level [m]
+     * @return static pressure [Pa]
+     * @throws org.climbwright.quantity.OutsideModelException if this air does not reach there, or
+     *     its altitudes are not known
+     * @accuracy 1e-9 m in altitude
+     */
+    default double pressureFromAltitude(double geopotentialAltitudeM) {
+        double top = range().lowest();
+        double bottom = range().highest();
+        double lowest = geopotentialAltitude(bottom);
+        double highest = geopotentialAltitude(top);
+        if (Double.isNaN(lowest) || Double.isNaN(highest)) {
+            throw new IllegalStateException("the altitudes of this air are not known");
+        }
+        new ModelRange(
+                        "geopotential altitude",
+                        lowest,
+                        highest,
+                        "m",
+                        "the air is not known outside")
+                .check(geopotentialAltitudeM);
+        // In ln p altitude is nearly straight.
+        double logarithm =
+                BracketingSolver.solve(
+                        x ->
+                                geopotentialAltitude(
+                                                Math.max(top, Math.min(bottom, StrictMath.exp(x))))
+                                        - geopotentialAltitudeM,
+                        StrictMath.log(bottom),
+                        StrictMath.log(top),
+                        1e-15);
+        return Math.max(top, Math.min(bottom, StrictMath.exp(logarithm)));
+    }
+
+    /**
+     * Returns the air at a pressure altitude.
+     *
+     * @param altitude pressure altitude
+     * @return the state of the air there
+     * @throws org.climbwright.quantity.OutsideModelException if this air does not reach there
+     */
+    default AirState at(PressureAltitude altitude) {
+        return at(StaticPressure.ofPascals(StandardAir.pressureFromAltitude(altitude.inMetres())));
+    }
+
+    /**
+     * Returns the air at a pressure.
+     *
+     * @param pressure static pressure
+     * @return the state of the air there
+     * @throws org.climbwright.quantity.OutsideModelException if this air does not reach there
+     */
+    default AirState at(StaticPressure pressure) {
+        double pressurePa = range().check(pressure.inPascals());
+        return AirState.ofSi(
+                pressurePa,
+                temperature(pressurePa),
+                vapourPressure(pressurePa),
+                geopotentialAltitude(pressurePa));
+    }
+
+    /**
+     * Returns the air at a geopotential altitude.
+     *
+     * @param altitude geopotential altitude above mean sea level
+     * @return the state of the air there
+     * @throws org.climbwright.quantity.OutsideModelException if this air does not reach there
+     */
+    default AirState at(GeopotentialAltitude altitude) {
+        return at(StaticPressure.ofPascals(pressureFromAltitude(altitude.inMetres())));
+    }
+
+    /**
+     * Returns the ICAO standard atmosphere, dry.
+     *
+     * @return the one instance
+     */
+    static Atmosphere standard() {
+        return StandardAtmosphere.INSTANCE;
+    }
+
+    /**
+     * Returns dry air with a temperature of its own, its altitudes by the hypsometric equation.
+     *
+     * @param temperature the temperature at each pressure, and how far it reaches
+     * @param datum one pressure whose altitude is known
+     * @return the atmosphere
+     * @throws IllegalArgumentException if the temperature is not from 100 to 400 K somewhere
+     * @accuracy altitudes: 1e-6 m where the temperature is smooth, 0.01 m where it bends
+     * @source hydrostatic equation and perfect gas, {@code dH = -(R T / g0) d(ln p)}
+     */
+    static Atmosphere of(TemperatureProfile temperature, AltitudeDatum datum) {
+        return new HypsometricAtmosphere(temperature, datum);
+    }
+}

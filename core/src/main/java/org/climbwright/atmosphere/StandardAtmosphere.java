@@ -1,0 +1,34 @@
+package org.climbwright.atmosphere;
+
+import org.climbwright.quantity.ModelRange;
+
+/** {@link StandardAir} as a plug. */
+enum StandardAtmosphere implements Atmosphere {
+    INSTANCE;
+
+    @Override
+    public ModelRange range() {
+        return StandardAir.pressureRange();
+    }
+
+    @Override
+    public double temperature(double pressurePa) {
+        return StandardAir.temperatureFromPressure(pressurePa);
+    }
+
+    @Override
+    public double geopotentialAltitude(double pressurePa) {
+        return StandardAir.altitudeFromPressure(pressurePa);
+    }
+
+    @Override
+    public double vapourPressure(double pressurePa) {
+        range().check(pressurePa);
+        return 0.0;
+    }
+
+    @Override
+    public double[] bends() {
+        return StandardAir.bends();
+    }
+}

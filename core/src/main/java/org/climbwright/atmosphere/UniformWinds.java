@@ -1,0 +1,19 @@
+package org.climbwright.atmosphere;
+
+/** The same wind at every pressure. */
+record UniformWinds(Wind wind) implements Winds {
+    @Override
+    public double eastward(double pressurePa) {
+        return wind.eastwardMps();
+    }
+
+    @Override
+    public double northward(double pressurePa) {
+        return wind.northwardMps();
+    }
+
+    @Override
+    public boolean covers(double pressurePa) {
+        return true;
+    }
+}

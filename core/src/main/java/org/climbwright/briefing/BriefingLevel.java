@@ -1,0 +1,21 @@
+package org.climbwright.briefing;
+
+import java.util.List;
+import java.util.Optional;
+import org.climbwright.path.ClimbState;
+import org.climbwright.path.Side;
+import org.climbwright.quantity.altitude.AltitudeOnQnh;
+
+/**
+ * One line of a briefing: the climb at a level, and what happens there.
+ *
+ * @param state the climb there
+ * @param side from which side, where speed or rate jumps at the level
+ * @param altitudeOnQnh what an exact altimeter on QNH shows; empty above the transition altitude
+ * @param events what happens there; empty for a level of the regular table
+ */
+public record BriefingLevel(
+        ClimbState state,
+        Side side,
+        Optional<AltitudeOnQnh> altitudeOnQnh,
+        List<ClimbEvent> events) {}

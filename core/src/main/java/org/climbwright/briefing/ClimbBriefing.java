@@ -1,0 +1,352 @@
+package org.climbwright.briefing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import org.climbwright.atmosphere.Altimetry;
+import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.atmosphere.Winds;
+import org.climbwright.briefing.ClimbEvent.Kind;
+import org.climbwright.icing.IcingSpan;
+import org.climbwright.path.Climb;
+import org.climbwright.path.ClimbPath;
+import org.climbwright.path.ClimbState;
+import org.climbwright.path.SpeedSchedule;
+import org.climbwright.quantity.ModelRange;
+import org.climbwright.quantity.altitude.AltitudeOnQnh;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.sounding.Inversion;
+import org.climbwright.sounding.IsothermCrossing;
+import org.climbwright.sounding.Sounding;
+
+/**
+ * A climb as a pilot is briefed on it: level by level, what to expect and what to do ahead of it.
+ *
+ * <pre>{@code
+ * ClimbBriefing briefing = ClimbBriefing.of(plan, sounding);
+ * briefing.levels()            // each 2,000 ft and each event, upwards
+ * briefing.icingConditions()   // with the point by which anti-ice should be on
+ * briefing.limits()            // what this is good for, and what not
+ * }</pre>
+ */
+public final class ClimbBriefing {
+    private static final double TABLE_STEP_FT = 2000.0;
+    private static final double CHECK_STEP_FT = 10000.0;
+
+    private static final List<String> LIMITS =
+            List.of(
+                    "For study and simulation, not for use in flight: the flight manual, the"
+                            + " operator's procedures, local regulations and licensed practice"
+                            + " decide.",
+                    "The air is that of one balloon at its time and place, and nothing is known"
+                            + " between its levels but a straight line.",
+                    "Icing conditions are where total air temperature and humidity meet the rule"
+                        + " named here (common practice, no source). It is no forecast of ice, and"
+                        + " no span found is not \"no icing\"; ice cloud in very cold air is missed"
+                        + " by a humidity over water.",
+                    "Rates are those of the table, in whatever air; a change of speed is taken as"
+                            + " immediate, turns and the loss of mass by fuel are left out.",
+                    "An altimeter shows the true altitude only at the aerodrome of its QNH.");
+
+    private final ClimbPlan plan;
+    private final Sounding sounding;
+    private final AltimeterSetting qnh;
+    private final ClimbPath path;
+    private final List<IsothermCrossing> freezingLevels;
+    private final List<IcingSpan> icing;
+    private final List<BriefingLevel> levels;
+    private final List<String> notes;
+
+    private ClimbBriefing(ClimbPlan plan, Sounding sounding) {
+        this.plan = plan;
+        this.sounding = sounding;
+        Atmosphere air = sounding.atmosphere();
+        Winds winds = sounding.winds(plan.unobservedWind());
+        PressureAltitude bottom = bottom(plan, air);
+        this.qnh =
+                plan.aerodrome()
+                        .qnh()
+                        .orElseGet(
+                                () ->
+                                        Altimetry.qnh(
+                                                air.at(bottom).staticPressure(),
+                                                plan.aerodrome().elevation()));
+        SpeedSchedule schedule = plan.speeds().on(qnh);
+        this.path =
+                new Climb(plan.rates(), plan.mass(), schedule, air, winds, plan.track())
+                        .between(bottom, plan.level());
+        this.freezingLevels = sounding.freezingLevels();
+        this.icing = IcingSpan.along(path, plan.icingRule());
+        this.levels = gather(schedule);
+        this.notes = takeNotes();
+    }
+
+    /**
+     * Returns the briefing of a climb through a sounding.
+     *
+     * @param plan the climb
+     * @param sounding the air and the winds
+     * @return the briefing
+     * @throws org.climbwright.quantity.OutsideModelException if the aerodrome lies outside the
+     *     sounding, or the climb begins outside the table of rates
+     * @throws IllegalArgumentException if the climb cannot be flown, such as a level below the
+     *     aerodrome
+     * @throws IllegalStateException if the sounding has no air with heights
+     */
+    public static ClimbBriefing of(ClimbPlan plan, Sounding sounding) {
+        return new ClimbBriefing(plan, sounding);
+    }
+
+    private static PressureAltitude bottom(ClimbPlan plan, Atmosphere air) {
+        double elevation = plan.aerodrome().elevation().inMetres();
+        double lowest = air.geopotentialAltitude(air.range().highest());
+        double highest = air.geopotentialAltitude(air.range().lowest());
+        if (!Double.isNaN(lowest)) {
+            new ModelRange(
+                            "aerodrome elevation",
+                            lowest,
+                            highest,
+                            "m",
+                            "the sounding has no air outside, choose an elevation within it")
+                    .check(elevation);
+        }
+        return air.at(plan.aerodrome().elevation()).pressureAltitude();
+    }
+
+    private List<BriefingLevel> gather(SpeedSchedule schedule) {
+        LevelCollector collector = new LevelCollector(path);
+        collector.event(path.bottom(), Kind.BOTTOM, "climb begins at " + plan.aerodrome().name());
+        collector.event(path.top(), Kind.TOP, "climb ends: " + path.endsBecause());
+        double first = Math.ceil(path.bottom().inFeet() / TABLE_STEP_FT) * TABLE_STEP_FT;
+        for (double feet = first; feet <= path.top().inFeet(); feet += TABLE_STEP_FT) {
+            collector.line(PressureAltitude.ofFeet(feet));
+        }
+        gatherSpeeds(collector, schedule);
+        gatherAltimeter(collector);
+        gatherAir(collector);
+        gatherIcing(collector);
+        return collector.levels(qnh, plan.aerodrome().transitionAltitude());
+    }
+
+    private void gatherSpeeds(LevelCollector collector, SpeedSchedule schedule) {
+        ScheduledSpeeds speeds = plan.speeds();
+        schedule.changeOfSpeed()
+                .ifPresent(
+                        level ->
+                                collector.event(
+                                        level,
+                                        Kind.CHANGE_OF_SPEED,
+                                        "speed "
+                                                + speeds.limit().text()
+                                                + " to "
+                                                + speeds.calibratedAirspeed().text()));
+        collector.event(
+                schedule.crossover(),
+                Kind.CROSSOVER,
+                "crossover: " + speeds.calibratedAirspeed().text() + " to " + speeds.mach().text());
+        for (PressureAltitude jump : plan.rates().jumps()) {
+            collector.event(jump, Kind.RATE_JUMP, "the table of rates jumps");
+        }
+    }
+
+    private void gatherAltimeter(LevelCollector collector) {
+        AltitudeOnQnh transition = plan.aerodrome().transitionAltitude();
+        PressureAltitude standard = Altimetry.pressureAltitude(transition, qnh);
+        collector.event(
+                standard,
+                Kind.TRANSITION_ALTITUDE,
+                String.format(
+                        Locale.ROOT,
+                        "transition altitude: altimeter from %.0f to %.0f ft (%+.0f)",
+                        transition.inFeet(),
+                        standard.inFeet(),
+                        standard.inFeet() - transition.inFeet()));
+        double highest = path.top().inFeet() + CHECK_STEP_FT;
+        for (double feet = CHECK_STEP_FT; feet <= highest; feet += CHECK_STEP_FT) {
+            boolean onQnh = feet <= transition.inFeet();
+            PressureAltitude level =
+                    onQnh
+                            ? Altimetry.pressureAltitude(AltitudeOnQnh.ofFeet(feet), qnh)
+                            : PressureAltitude.ofFeet(feet);
+            collector.event(
+                    level,
+                    Kind.CHECK,
+                    String.format(Locale.ROOT, "check at %.0f ft%s", feet, onQnh ? " on QNH" : ""));
+        }
+    }
+
+    private void gatherAir(LevelCollector collector) {
+        for (IsothermCrossing crossing : freezingLevels) {
+            boolean falling = crossing.trend() == IsothermCrossing.Trend.FALLING;
+            collector.event(
+                    crossing.pressureAltitude(),
+                    Kind.ZERO_CELSIUS,
+                    "0 °C, " + (falling ? "colder above" : "warmer above"));
+        }
+        for (Inversion inversion : sounding.inversions(plan.smallestInversion())) {
+            String rise =
+                    String.format(Locale.ROOT, "%.1f K warmer above", inversion.rise().inKelvins());
+            collector.event(inversion.base(), Kind.INVERSION_BASE, "inversion base, " + rise);
+            collector.event(inversion.top(), Kind.INVERSION_TOP, "inversion top");
+        }
+        sounding.tropopause()
+                .ifPresent(level -> collector.event(level, Kind.TROPOPAUSE, "tropopause"));
+    }
+
+    private void gatherIcing(LevelCollector collector) {
+        for (IcingSpan span : icing) {
+            boolean known = span.kind() == IcingSpan.Kind.CONDITIONS;
+            String what = known ? "icing conditions" : "icing conditions not known";
+            collector.event(span.from(), Kind.ICING_ENTRY, what + " from here");
+            collector.event(span.to(), Kind.ICING_EXIT, what + " to here");
+        }
+    }
+
+    private List<String> takeNotes() {
+        List<String> found = new ArrayList<>();
+        if (!path.top().equals(plan.level())) {
+            found.add(
+                    String.format(
+                            Locale.ROOT,
+                            "The climb ends at %.0f ft and not at %.0f ft: %s.",
+                            path.top().inFeet(),
+                            plan.level().inFeet(),
+                            path.endsBecause()));
+        }
+        levels.stream()
+                .map(BriefingLevel::state)
+                .filter(state -> state.alongTrackWind().isEmpty())
+                .findFirst()
+                .ifPresent(
+                        state ->
+                                found.add(
+                                        String.format(
+                                                Locale.ROOT,
+                                                "No wind was observed at %.0f ft and other levels:"
+                                                    + " ground speed and gradient over the ground"
+                                                    + " are absent there, distance from there on.",
+                                                state.pressureAltitude().inFeet())));
+        double coldest = deviations().min().orElse(0.0);
+        double warmest = deviations().max().orElse(0.0);
+        found.add(
+                String.format(
+                        Locale.ROOT,
+                        "The table of rates is for ISA%+.0f K, this air is ISA%+.1f to %+.1f K: the"
+                                + " rates are not corrected for it.",
+                        plan.rates().isaDeviation().inKelvins(),
+                        coldest,
+                        warmest));
+        if (sounding.tropopause().isEmpty()) {
+            found.add("The sounding shows no tropopause, or ends before it can be told.");
+        }
+        return List.copyOf(found);
+    }
+
+    private DoubleStream deviations() {
+        return levels.stream().mapToDouble(level -> level.state().air().isaDeviation().inKelvins());
+    }
+
+    /**
+     * Returns what was briefed.
+     *
+     * @return the plan
+     */
+    public ClimbPlan plan() {
+        return plan;
+    }
+
+    /**
+     * Returns the air and the winds that it was briefed with.
+     *
+     * @return the sounding
+     */
+    public Sounding sounding() {
+        return sounding;
+    }
+
+    /**
+     * Returns the setting below the transition altitude.
+     *
+     * @return the plan's QNH, or the exact one that the air gives at the elevation
+     */
+    public AltimeterSetting qnh() {
+        return qnh;
+    }
+
+    /**
+     * Returns the climb.
+     *
+     * @return the path, to be asked at any level, time or distance
+     */
+    public ClimbPath path() {
+        return path;
+    }
+
+    /**
+     * Returns the climb line by line: each 2,000 ft and each event.
+     *
+     * @return the lines, upwards; where speed or rate jumps, one for each side
+     */
+    public List<BriefingLevel> levels() {
+        return levels;
+    }
+
+    /**
+     * Returns where the air of the sounding passes 0 °C, on the climb or above and below it.
+     *
+     * @return the crossings, upwards
+     */
+    public List<IsothermCrossing> freezingLevels() {
+        return freezingLevels;
+    }
+
+    /**
+     * Returns where the climb is in icing conditions by the plan's rule.
+     *
+     * @return the spans, upwards; that there is none is not "no icing"
+     */
+    public List<IcingSpan> icingConditions() {
+        return icing.stream().filter(s -> s.kind() == IcingSpan.Kind.CONDITIONS).toList();
+    }
+
+    /**
+     * Returns where the climb is cold enough, and whether there is moisture is not known.
+     *
+     * @return the spans, upwards
+     */
+    public List<IcingSpan> icingNotKnown() {
+        return icing.stream().filter(s -> s.kind() == IcingSpan.Kind.NOT_KNOWN).toList();
+    }
+
+    /**
+     * Returns the point of the climb by which engine anti-ice should be on ahead of a span.
+     *
+     * @param span a span of this briefing
+     * @return the point, the plan's lead before the entry; empty when that is before the climb
+     *     begins
+     */
+    public Optional<ClimbState> antiIceOnBy(IcingSpan span) {
+        return span.onBy(path, plan.antiIceLead());
+    }
+
+    /**
+     * Returns what is special about this briefing.
+     *
+     * @return sentences; never empty
+     */
+    public List<String> notes() {
+        return notes;
+    }
+
+    /**
+     * Returns what a briefing of this kind is good for, and what not.
+     *
+     * @return sentences, to be shown with every figure
+     */
+    public List<String> limits() {
+        return LIMITS;
+    }
+}

@@ -1,0 +1,40 @@
+package org.climbwright.briefing;
+
+/**
+ * Something that happens at a level of a climb.
+ *
+ * @param kind what it is
+ * @param text the same in a few words for a pilot
+ */
+public record ClimbEvent(Kind kind, String text) {
+
+    /** The kinds of event, in the order in which they are told at one level. */
+    public enum Kind {
+        /** The climb begins. */
+        BOTTOM,
+        /** The speed limit ends. */
+        CHANGE_OF_SPEED,
+        /** From calibrated airspeed to Mach. */
+        CROSSOVER,
+        /** From QNH to standard setting. */
+        TRANSITION_ALTITUDE,
+        /** The air passes 0 °C. */
+        ZERO_CELSIUS,
+        /** Icing conditions begin. */
+        ICING_ENTRY,
+        /** Icing conditions end. */
+        ICING_EXIT,
+        /** It begins to get warmer upwards. */
+        INVERSION_BASE,
+        /** It begins to get colder upwards again. */
+        INVERSION_TOP,
+        /** The stratosphere begins. */
+        TROPOPAUSE,
+        /** A round 10,000 ft on the altimeter: time for the check. */
+        CHECK,
+        /** The table of rates jumps. */
+        RATE_JUMP,
+        /** The climb ends. */
+        TOP
+    }
+}

@@ -1,0 +1,38 @@
+package org.climbwright.icing;
+
+import java.io.Serializable;
+import org.climbwright.quantity.temperature.TotalAirTemperature;
+
+/**
+ * The operational rule for engine anti-ice: total air temperature at or below a threshold, with
+ * visible moisture.
+ *
+ * <p>Moisture is taken from the relative humidity over liquid water, at or above a threshold of the
+ * caller's. Over ice air is saturated at 82 % of that at -20 °C and at 68 % at -40 °C: a threshold
+ * of 80 % misses ice cloud there.
+ *
+ * <p>Limits of use: the thresholds of an aeroplane are those of its flight manual. No span found is
+ * not "no icing".
+ *
+ * @param warmest the highest total air temperature at which the conditions hold, itself included
+ * @param leastRelativeHumidity the lowest relative humidity over water that counts as visible
+ *     moisture, a ratio above 0 and up to 1, itself included
+ * @source total air temperature at or below 10 °C with visible moisture: common practice, no source
+ */
+public record EngineIcingRule(TotalAirTemperature warmest, double leastRelativeHumidity)
+        implements Serializable {
+    /**
+     * Makes a rule.
+     *
+     * @param warmest the highest total air temperature
+     * @param leastRelativeHumidity the lowest relative humidity over water, a ratio
+     * @throws IllegalArgumentException if the humidity is not above 0 and up to 1
+     */
+    public EngineIcingRule {
+        if (!(leastRelativeHumidity > 0.0 && leastRelativeHumidity <= 1.0)) {
+            throw new IllegalArgumentException(
+                    "least relative humidity must be above 0.0 and up to 1.0, but was "
+                            + leastRelativeHumidity);
+        }
+    }
+}

@@ -1,0 +1,175 @@
+package org.climbwright.icing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.climbwright.icing.IcingSpan.Kind;
+import org.climbwright.numeric.BracketingSolver;
+import org.climbwright.path.ClimbPath;
+import org.climbwright.path.ClimbState;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.jspecify.annotations.Nullable;
+
+/** The search for the stretches of one climb that meet one rule. */
+final class IcingSearch {
+    private static final int PARTS = 8;
+    private static final double TOLERANCE_M = 1e-3;
+
+    /** How far inside a stretch its ends are looked at, as a share of it. */
+    private static final double INSIDE = 1e-9;
+
+    private final ClimbPath path;
+    private final EngineIcingRule rule;
+    private final List<IcingSpan> spans = new ArrayList<>();
+    private @Nullable Stretch open;
+
+    IcingSearch(ClimbPath path, EngineIcingRule rule) {
+        this.path = path;
+        this.rule = rule;
+    }
+
+    /** A span that has begun: what it is, where, and the extremes met so far. */
+    private static final class Stretch {
+        private final Kind kind;
+        private final double fromM;
+        private double toM;
+        private double coldestC = Double.POSITIVE_INFINITY;
+        private double warmestC = Double.NEGATIVE_INFINITY;
+        private double driest = Double.POSITIVE_INFINITY;
+        private double moistest = Double.NEGATIVE_INFINITY;
+
+        private Stretch(Kind kind, double fromM) {
+            this.kind = kind;
+            this.fromM = fromM;
+            this.toM = fromM;
+        }
+
+        private void meet(ClimbState state) {
+            double celsius = state.totalAirTemperature().inCelsius();
+            coldestC = Math.min(coldestC, celsius);
+            warmestC = Math.max(warmestC, celsius);
+            state.air()
+                    .relativeHumidity()
+                    .ifPresent(
+                            humidity -> {
+                                driest = Math.min(driest, humidity);
+                                moistest = Math.max(moistest, humidity);
+                            });
+        }
+    }
+
+    List<IcingSpan> spans() {
+        double[] bends = path.bendsM();
+        double below = path.bottom().inMetres();
+        for (double bend : bends) {
+            searchStretch(below, bend);
+            below = bend;
+        }
+        searchStretch(below, path.top().inMetres());
+        close();
+        return List.copyOf(spans);
+    }
+
+    private void searchStretch(double bottomM, double topM) {
+        // The ends are looked at from just inside, where speed, rate and humidity are those of
+        // this stretch and of no other.
+        double inset = INSIDE * (topM - bottomM);
+        double from = bottomM;
+        ClimbState before = state(bottomM + inset);
+        for (int part = 1; part <= PARTS; part++) {
+            double share = (double) part / PARTS;
+            double at = part == PARTS ? topM - inset : bottomM + share * (topM - bottomM);
+            ClimbState here = state(at);
+            if (kind(before) != kind(here)) {
+                double change = solve(before, here);
+                take(kind(before), from, change, before, state(change));
+                take(kind(here), change, part == PARTS ? topM : at, state(change), here);
+            } else {
+                take(kind(here), from, part == PARTS ? topM : at, before, here);
+            }
+            from = at;
+            before = here;
+        }
+    }
+
+    private void take(
+            @Nullable Kind kind, double fromM, double toM, ClimbState first, ClimbState last) {
+        Stretch current = open;
+        if (current != null && current.kind != kind) {
+            close();
+            current = null;
+        }
+        if (kind == null) {
+            return;
+        }
+        if (current == null) {
+            current = new Stretch(kind, fromM);
+            open = current;
+        }
+        current.meet(first);
+        current.meet(last);
+        current.toM = toM;
+    }
+
+    private void close() {
+        Stretch current = open;
+        if (current != null) {
+            spans.add(
+                    new IcingSpan(
+                            current.kind,
+                            IcingSpan.leaving(path, current.fromM),
+                            IcingSpan.arriving(path, current.toM),
+                            reason(current)));
+            open = null;
+        }
+    }
+
+    /** What a point of the climb is by the rule; null when it is too warm, or dry. */
+    private @Nullable Kind kind(ClimbState state) {
+        if (excess(state) > 0.0) {
+            return null;
+        }
+        return state.air().isHumidityKnown() ? Kind.CONDITIONS : Kind.NOT_KNOWN;
+    }
+
+    /** Above 0 where the rule is not met, 0 at its edge; continuous along a stretch. */
+    private double excess(ClimbState state) {
+        double warmth = state.totalAirTemperature().inKelvins() - rule.warmest().inKelvins();
+        double dryness =
+                rule.leastRelativeHumidity()
+                        - state.air().relativeHumidity().orElse(Double.POSITIVE_INFINITY);
+        return Math.max(warmth, dryness);
+    }
+
+    private double solve(ClimbState before, ClimbState here) {
+        return BracketingSolver.solve(
+                altitude -> excess(state(altitude)),
+                before.pressureAltitude().inMetres(),
+                here.pressureAltitude().inMetres(),
+                TOLERANCE_M);
+    }
+
+    private ClimbState state(double altitudeM) {
+        return path.at(PressureAltitude.ofMetres(altitudeM));
+    }
+
+    private String reason(Stretch stretch) {
+        String cold =
+                String.format(
+                        Locale.ROOT,
+                        "total air temperature %.1f to %.1f °C (rule: %.1f °C or below)",
+                        stretch.warmestC,
+                        stretch.coldestC,
+                        rule.warmest().inCelsius());
+        return stretch.kind == Kind.NOT_KNOWN
+                ? cold + "; humidity was not observed, so moisture is not known"
+                : cold
+                        + String.format(
+                                Locale.ROOT,
+                                "; relative humidity over water %.0f to %.0f %% (rule: %.0f %% or"
+                                        + " above)",
+                                100.0 * stretch.driest,
+                                100.0 * stretch.moistest,
+                                100.0 * rule.leastRelativeHumidity());
+    }
+}

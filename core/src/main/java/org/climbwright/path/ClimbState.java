@@ -1,0 +1,279 @@
+package org.climbwright.path;
+
+import java.io.Serializable;
+import java.time.Duration;
+import java.util.Optional;
+import org.climbwright.airspeed.AirspeedConversion;
+import org.climbwright.atmosphere.AirState;
+import org.climbwright.atmosphere.Geopotential;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.path.AirGradient;
+import org.climbwright.quantity.path.GroundDistance;
+import org.climbwright.quantity.path.GroundGradient;
+import org.climbwright.quantity.path.Mass;
+import org.climbwright.quantity.speed.AlongTrackWind;
+import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.speed.GeometricRate;
+import org.climbwright.quantity.speed.GroundSpeed;
+import org.climbwright.quantity.speed.Mach;
+import org.climbwright.quantity.speed.PressureAltitudeRate;
+import org.climbwright.quantity.speed.TrueAirspeed;
+import org.climbwright.quantity.temperature.TotalAirTemperature;
+
+/**
+ * The aeroplane at one point of its climb, and the air around it.
+ *
+ * <p>What needs a wind is empty where the wind is not known, and the distance is empty from there
+ * on. Distance counts along the track at the level flown.
+ */
+public final class ClimbState implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private final AirState air;
+    private final double pressureAltitudeM;
+    private final double casMps;
+    private final double mach;
+    private final double rateMps;
+    private final double massKg;
+    private final double alongTrackWindMps;
+    private final double acrossTrackWindMps;
+    private final double timeS;
+    private final double distanceM;
+
+    ClimbState(
+            AirState air,
+            double pressureAltitudeM,
+            double casMps,
+            double mach,
+            double rateMps,
+            double massKg,
+            double alongTrackWindMps,
+            double acrossTrackWindMps,
+            double timeS,
+            double distanceM) {
+        this.air = air;
+        this.pressureAltitudeM = pressureAltitudeM;
+        this.casMps = casMps;
+        this.mach = mach;
+        this.rateMps = rateMps;
+        this.massKg = massKg;
+        this.alongTrackWindMps = alongTrackWindMps;
+        this.acrossTrackWindMps = acrossTrackWindMps;
+        this.timeS = timeS;
+        this.distanceM = distanceM;
+    }
+
+    /**
+     * Returns the air around the aeroplane.
+     *
+     * @return pressure, temperature, humidity, true altitude
+     */
+    public AirState air() {
+        return air;
+    }
+
+    /**
+     * Returns the level.
+     *
+     * @return pressure altitude
+     */
+    public PressureAltitude pressureAltitude() {
+        return PressureAltitude.ofMetres(pressureAltitudeM);
+    }
+
+    /**
+     * Returns the calibrated airspeed.
+     *
+     * @return calibrated airspeed
+     */
+    public CalibratedAirspeed calibratedAirspeed() {
+        return CalibratedAirspeed.ofMetresPerSecond(casMps);
+    }
+
+    /**
+     * Returns the Mach number.
+     *
+     * @return Mach number
+     */
+    public Mach mach() {
+        return Mach.of(mach);
+    }
+
+    /**
+     * Returns the true airspeed.
+     *
+     * @return true airspeed
+     */
+    public TrueAirspeed trueAirspeed() {
+        return TrueAirspeed.ofMetresPerSecond(tasMps());
+    }
+
+    /**
+     * Returns the temperature that a probe of full recovery feels.
+     *
+     * @return total air temperature
+     */
+    public TotalAirTemperature totalAirTemperature() {
+        return TotalAirTemperature.ofKelvins(
+                AirspeedConversion.totalTemperatureFromMach(mach, air.temperatureK(), 1.0));
+    }
+
+    /**
+     * Returns the rate that the instrument shows.
+     *
+     * @return rate of pressure altitude
+     */
+    public PressureAltitudeRate rateOfPressureAltitude() {
+        return PressureAltitudeRate.ofMetresPerSecond(rateMps);
+    }
+
+    /**
+     * Returns the rate in true height.
+     *
+     * @return geometric rate: more than the instrument's when the air is warmer than standard
+     */
+    public GeometricRate geometricRate() {
+        return GeometricRate.ofMetresPerSecond(geometricRateMps());
+    }
+
+    /**
+     * Returns the mass.
+     *
+     * @return mass of the aeroplane
+     */
+    public Mass mass() {
+        return Mass.ofKilograms(massKg);
+    }
+
+    /**
+     * Returns the wind along the track.
+     *
+     * @return positive from behind; empty when the wind is not known
+     */
+    public Optional<AlongTrackWind> alongTrackWind() {
+        return isWindKnown()
+                ? Optional.of(AlongTrackWind.ofMetresPerSecond(alongTrackWindMps))
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the speed over the ground, the wind from the side taken into account.
+     *
+     * @return ground speed; empty when the wind is not known
+     */
+    public Optional<GroundSpeed> groundSpeed() {
+        return isWindKnown()
+                ? Optional.of(GroundSpeed.ofMetresPerSecond(groundSpeedMps()))
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the gradient through the air.
+     *
+     * @return true height gained per horizontal distance through the air
+     */
+    public AirGradient airGradient() {
+        return AirGradient.ofMetresPerMetre(
+                geometricRateMps() / GroundTrack.horizontalAirspeed(tasMps(), geometricRateMps()));
+    }
+
+    /**
+     * Returns the gradient over the ground.
+     *
+     * @return true height gained per distance over the ground; empty when the wind is not known
+     */
+    public Optional<GroundGradient> groundGradient() {
+        return isWindKnown()
+                ? Optional.of(
+                        GroundGradient.ofMetresPerMetre(geometricRateMps() / groundSpeedMps()))
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the time since the climb began.
+     *
+     * @return seconds
+     */
+    public double timeS() {
+        return timeS;
+    }
+
+    /**
+     * Returns the time since the climb began.
+     *
+     * @return the time, to a nanosecond
+     */
+    public Duration time() {
+        return Duration.ofNanos(Math.round(timeS * 1e9));
+    }
+
+    /**
+     * Returns the distance covered over the ground since the climb began.
+     *
+     * @return the distance; empty when the wind was not known somewhere below
+     */
+    public Optional<GroundDistance> distance() {
+        return Double.isNaN(distanceM)
+                ? Optional.empty()
+                : Optional.of(GroundDistance.ofMetres(distanceM));
+    }
+
+    double distanceM() {
+        return distanceM;
+    }
+
+    double rateMps() {
+        return rateMps;
+    }
+
+    /** Ground speed [m/s]; NaN when the wind is not known. */
+    double groundSpeedMps() {
+        return isWindKnown()
+                ? GroundTrack.groundSpeed(
+                        GroundTrack.horizontalAirspeed(tasMps(), geometricRateMps()),
+                        alongTrackWindMps,
+                        acrossTrackWindMps)
+                : Double.NaN;
+    }
+
+    private boolean isWindKnown() {
+        return !Double.isNaN(alongTrackWindMps);
+    }
+
+    private double tasMps() {
+        return AirspeedConversion.tasFromMach(mach, air.temperatureK());
+    }
+
+    private double geometricRateMps() {
+        return rateMps * ClimbState.geometricPerPressureAltitude(air);
+    }
+
+    /** How much true height one metre of pressure altitude is in this air. */
+    static double geometricPerPressureAltitude(AirState air) {
+        double perGeopotential =
+                air.geometricAltitude()
+                        .map(z -> Geopotential.geometricPerGeopotential(z.inMetres()))
+                        .orElse(1.0);
+        return air.geopotentialPerPressureAltitude() * perGeopotential;
+    }
+
+    /**
+     * Returns the point for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return pressureAltitude().text()
+                + ", "
+                + calibratedAirspeed().text()
+                + ", "
+                + mach().text()
+                + ", "
+                + rateOfPressureAltitude().text()
+                + ", "
+                + timeS
+                + " s, "
+                + distance().map(GroundDistance::text).orElse("distance not known");
+    }
+}

@@ -1,0 +1,67 @@
+package org.climbwright.path;
+
+/**
+ * Between the motion through the air and the motion over the ground, in SI doubles.
+ *
+ * @source vector addition of the velocity through the air and the wind; the aeroplane's heading is
+ *     the one that keeps the track
+ */
+public final class GroundTrack {
+    private GroundTrack() {}
+
+    /**
+     * Returns the horizontal part of a true airspeed on a climbing path.
+     *
+     * @param tasMps true airspeed [m/s]
+     * @param geometricRateMps geometric rate of climb [m/s], in size no more than the airspeed
+     * @return horizontal speed through the air [m/s]
+     * @throws IllegalArgumentException if the rate is more than the airspeed
+     * @accuracy 2 ulp of the true airspeed
+     * @source see the class comment
+     */
+    public static double horizontalAirspeed(double tasMps, double geometricRateMps) {
+        if (!(Math.abs(geometricRateMps) <= tasMps)) {
+            throw new IllegalArgumentException(
+                    "a rate of climb must be no more than the true airspeed of "
+                            + tasMps
+                            + " m/s, but was "
+                            + geometricRateMps
+                            + " m/s");
+        }
+        return StrictMath.sqrt((tasMps - geometricRateMps) * (tasMps + geometricRateMps));
+    }
+
+    /**
+     * Returns the ground speed on a track in a wind.
+     *
+     * @param horizontalAirspeedMps horizontal speed through the air [m/s]
+     * @param alongTrackWindMps wind along the track [m/s], positive from behind
+     * @param acrossTrackWindMps wind across the track [m/s], in size no more than the speed
+     * @return ground speed [m/s], above 0
+     * @throws IllegalArgumentException if the wind does not let the track be kept
+     * @accuracy 2 ulp of the airspeed
+     * @source see the class comment
+     */
+    public static double groundSpeed(
+            double horizontalAirspeedMps, double alongTrackWindMps, double acrossTrackWindMps) {
+        double across = Math.abs(acrossTrackWindMps);
+        double ground =
+                across <= horizontalAirspeedMps
+                        ? alongTrackWindMps
+                                + StrictMath.sqrt(
+                                        (horizontalAirspeedMps - across)
+                                                * (horizontalAirspeedMps + across))
+                        : Double.NEGATIVE_INFINITY;
+        if (!(ground > 0.0)) {
+            throw new IllegalArgumentException(
+                    "the track cannot be kept: an airspeed of "
+                            + horizontalAirspeedMps
+                            + " m/s in a wind of "
+                            + alongTrackWindMps
+                            + " m/s along and "
+                            + acrossTrackWindMps
+                            + " m/s across it");
+        }
+        return ground;
+    }
+}

@@ -1,0 +1,178 @@
+package org.climbwright.path;
+
+import java.io.Serializable;
+import java.util.Optional;
+import org.climbwright.airspeed.AirspeedConversion;
+import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.speed.Mach;
+
+/**
+ * The speeds of a climb: a calibrated airspeed, a Mach number from the crossover up, and often a
+ * lower calibrated airspeed below some level.
+ *
+ * <p>At each level the slower of the two counts, the Mach number or the calibrated airspeed; where
+ * they are the same speed is the crossover. A change of speed is taken as immediate.
+ *
+ * <pre>{@code
+ * SpeedSchedule schedule =
+ *         SpeedSchedule.of(CalibratedAirspeed.ofKnots(290), Mach.of(0.76))
+ *                 .withLimit(CalibratedAirspeed.ofKnots(250), PressureAltitude.ofFeet(10000));
+ * }</pre>
+ *
+ * <p>Limits of use: the flight manual, the operator and the controller decide the speeds.
+ */
+public final class SpeedSchedule implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private final double casMps;
+    private final double mach;
+    private final double limitCasMps;
+    private final double limitTopM;
+
+    private SpeedSchedule(double casMps, double mach, double limitCasMps, double limitTopM) {
+        this.casMps = casMps;
+        this.mach = mach;
+        this.limitCasMps = limitCasMps;
+        this.limitTopM = limitTopM;
+    }
+
+    /**
+     * Returns a schedule of a calibrated airspeed and a Mach number.
+     *
+     * @param calibratedAirspeed the speed below the crossover, above 0, to 340.294 m/s
+     * @param mach the speed above the crossover, above 0, to 1
+     * @return the schedule, without a limit
+     * @throws org.climbwright.quantity.OutsideModelException if a speed is not subsonic
+     * @throws IllegalArgumentException if a speed is 0
+     */
+    public static SpeedSchedule of(CalibratedAirspeed calibratedAirspeed, Mach mach) {
+        double casMps = calibratedAirspeed.inMetresPerSecond();
+        if (casMps == 0.0 || mach.number() == 0.0) {
+            throw new IllegalArgumentException(
+                    "a schedule needs speeds above 0, but had "
+                            + calibratedAirspeed.text()
+                            + " and "
+                            + mach.text());
+        }
+        AirspeedConversion.crossoverPressure(casMps, mach.number()); // asked for its checks
+        return new SpeedSchedule(casMps, mach.number(), Double.NaN, Double.NEGATIVE_INFINITY);
+    }
+
+    /**
+     * Returns this schedule with a lower speed up to a level.
+     *
+     * @param limit the highest calibrated airspeed below the level, above 0
+     * @param below the level; for a limit on QNH, the pressure altitude that it has that day
+     * @return a copy with that limit
+     * @throws IllegalArgumentException if the limit is 0
+     */
+    public SpeedSchedule withLimit(CalibratedAirspeed limit, PressureAltitude below) {
+        if (limit.inMetresPerSecond() == 0.0) {
+            throw new IllegalArgumentException("a speed limit must be above 0.0 m/s, but was 0.0");
+        }
+        return new SpeedSchedule(
+                casMps, mach, Math.min(limit.inMetresPerSecond(), casMps), below.inMetres());
+    }
+
+    /**
+     * Returns the calibrated airspeed flown at a level.
+     *
+     * @param pressureAltitudeM pressure altitude [m], in the range of the standard atmosphere
+     * @param side from which side, where the speed changes at that level
+     * @return calibrated airspeed [m/s]
+     * @throws org.climbwright.quantity.OutsideModelException if the level is out of range
+     * @accuracy the schedule's own number below the crossover, 1e-12 relative above it
+     * @source {@link AirspeedConversion}
+     */
+    public double calibratedAirspeed(double pressureAltitudeM, Side side) {
+        double scheduled = scheduledCas(pressureAltitudeM, side);
+        return isMach(pressureAltitudeM, side)
+                ? AirspeedConversion.casFromMach(
+                        mach, StandardAir.pressureFromAltitude(pressureAltitudeM))
+                : scheduled;
+    }
+
+    /**
+     * Returns the Mach number flown at a level.
+     *
+     * @param pressureAltitudeM pressure altitude [m], in the range of the standard atmosphere
+     * @param side from which side, where the speed changes at that level
+     * @return Mach number
+     * @throws org.climbwright.quantity.OutsideModelException if the level is out of range
+     * @accuracy the schedule's own number above the crossover, 1e-12 relative below it
+     * @source {@link AirspeedConversion}
+     */
+    public double mach(double pressureAltitudeM, Side side) {
+        return isMach(pressureAltitudeM, side)
+                ? mach
+                : AirspeedConversion.machFromCas(
+                        scheduledCas(pressureAltitudeM, side),
+                        StandardAir.pressureFromAltitude(pressureAltitudeM));
+    }
+
+    /**
+     * Returns the level up to which the lower speed counts.
+     *
+     * @return the level; empty without a limit, or when the limit is no lower than the schedule
+     */
+    public Optional<PressureAltitude> changeOfSpeed() {
+        return limitCasMps < casMps
+                ? Optional.of(PressureAltitude.ofMetres(limitTopM))
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the level from which the Mach number counts.
+     *
+     * @return the crossover of calibrated airspeed and Mach number; the top of the limit if it lies
+     *     below that
+     * @throws org.climbwright.quantity.OutsideModelException if it lies outside the standard
+     *     atmosphere
+     */
+    public PressureAltitude crossover() {
+        double crossing = crossoverM(casMps);
+        return PressureAltitude.ofMetres(
+                limitCasMps < casMps ? Math.max(crossing, limitTopM) : crossing);
+    }
+
+    private boolean isMach(double pressureAltitudeM, Side side) {
+        double crossing = crossoverM(scheduledCas(pressureAltitudeM, side));
+        return pressureAltitudeM > crossing
+                || (pressureAltitudeM == crossing && side == Side.ABOVE);
+    }
+
+    private double scheduledCas(double pressureAltitudeM, Side side) {
+        boolean limited =
+                pressureAltitudeM < limitTopM
+                        || (pressureAltitudeM == limitTopM && side == Side.BELOW);
+        return limited ? limitCasMps : casMps;
+    }
+
+    private double crossoverM(double cas) {
+        return StandardAir.altitudeFromPressure(AirspeedConversion.crossoverPressure(cas, mach));
+    }
+
+    /**
+     * Returns the speeds for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        String speeds =
+                CalibratedAirspeed.ofMetresPerSecond(casMps).text()
+                        + ", then "
+                        + Mach.of(mach).text();
+        return changeOfSpeed()
+                .map(
+                        level ->
+                                CalibratedAirspeed.ofMetresPerSecond(limitCasMps).text()
+                                        + " to "
+                                        + level.text()
+                                        + ", then "
+                                        + speeds)
+                .orElse(speeds);
+    }
+}

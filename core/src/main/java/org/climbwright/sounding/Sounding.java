@@ -1,0 +1,180 @@
+package org.climbwright.sounding;
+
+import java.io.Serializable;
+import java.util.List;
+import java.util.Optional;
+import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.atmosphere.Winds;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.temperature.StaticAirTemperature;
+import org.climbwright.quantity.temperature.TemperatureDifference;
+
+/**
+ * One ascent of a weather balloon: its levels, and the air and the winds that they make.
+ *
+ * <p>Between two levels temperature and dew point are linear in the logarithm of pressure; above
+ * the highest and below the lowest nothing is known. An ascent takes an hour or more and drifts
+ * with the wind: it is the air of its time and place, and the climb's is another.
+ *
+ * <pre>{@code
+ * Sounding sounding = SoundingReader.read(path).soundings().get(0);
+ * sounding.freezingLevels()      // every 0 °C level, with its direction
+ * sounding.atmosphere().at(PressureAltitude.ofFeet(5000)).staticAirTemperature()
+ * }</pre>
+ */
+public final class Sounding implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private final String station;
+    private final String launch;
+    private final List<SoundingLevel> levels;
+
+    private Sounding(String station, String launch, List<SoundingLevel> levels) {
+        this.station = station;
+        this.launch = launch;
+        this.levels = List.copyOf(levels);
+    }
+
+    /**
+     * Returns an ascent.
+     *
+     * @param station what the file calls the station; may be empty
+     * @param launch the nominal time of the launch, {@code "2010-06-01T00"}; may be empty
+     * @param levels levels with pressure, in the order of falling pressure, then those without
+     * @return the ascent
+     * @throws IllegalArgumentException if the pressures do not fall from level to level
+     */
+    public static Sounding of(String station, String launch, List<SoundingLevel> levels) {
+        double last = Double.POSITIVE_INFINITY;
+        for (SoundingLevel level : levels) {
+            if (!Double.isNaN(level.pressurePa())) {
+                if (!(level.pressurePa() < last)) {
+                    throw new IllegalArgumentException(
+                            "pressure must fall from level to level, but "
+                                    + level.pressurePa()
+                                    + " Pa follows "
+                                    + last
+                                    + " Pa");
+                }
+                last = level.pressurePa();
+            }
+        }
+        return new Sounding(station, launch, levels);
+    }
+
+    /**
+     * Returns what the file calls the station.
+     *
+     * @return the identifier; empty when the format has none
+     */
+    public String station() {
+        return station;
+    }
+
+    /**
+     * Returns the nominal time of the launch.
+     *
+     * @return year, month, day and hour, UTC: {@code "2010-06-01T00"}; empty when not told
+     */
+    public String launch() {
+        return launch;
+    }
+
+    /**
+     * Returns the levels.
+     *
+     * @return those with pressure, the highest pressure first, then those with a height only
+     */
+    public List<SoundingLevel> levels() {
+        return levels;
+    }
+
+    /**
+     * Returns the air of this ascent.
+     *
+     * <p>Altitudes follow the hypsometric equation with virtual temperature between the reported
+     * heights, which they meet; where no height was reported they follow it alone. Air without a
+     * reported dew point counts as dry in them.
+     *
+     * @return an atmosphere from the lowest to the highest level with a temperature
+     * @throws IllegalStateException if fewer than two levels have pressure and temperature
+     * @accuracy of the interpolation: exact at the levels; the reported heights differ from a
+     *     hypsometric integration of the same levels by up to 19 m in the ascents it is tested with
+     * @source WMO-No. 8, Guide to Instruments and Methods of Observation, part on upper-air
+     *     observations (hypsometric equation; from memory)
+     */
+    public Atmosphere atmosphere() {
+        return SoundingAtmosphere.of(this);
+    }
+
+    /**
+     * Returns the winds of this ascent, with a rule for where none was observed.
+     *
+     * <p>Between two levels with a wind the components are linear in the logarithm of pressure.
+     *
+     * @param elsewhere what to take outside the observed winds
+     * @return the winds on levels of their own
+     */
+    public Winds winds(UnobservedWind elsewhere) {
+        return SoundingWinds.of(this, elsewhere);
+    }
+
+    /**
+     * Returns the levels at which the air passes a temperature.
+     *
+     * <p>A crossing is a change of sign inside the column: a lowest level of exactly that
+     * temperature is none.
+     *
+     * @param temperature the temperature
+     * @return the crossings from the lowest to the highest; empty when there is none
+     * @throws IllegalStateException if fewer than two levels have pressure and temperature
+     */
+    public List<IsothermCrossing> isothermCrossings(StaticAirTemperature temperature) {
+        return IsothermCrossing.in(SoundingAtmosphere.of(this), temperature.inKelvins());
+    }
+
+    /**
+     * Returns the levels at which the air passes 0 °C; there may be several, or none.
+     *
+     * @return the crossings from the lowest to the highest
+     * @throws IllegalStateException if fewer than two levels have pressure and temperature
+     */
+    public List<IsothermCrossing> freezingLevels() {
+        return isothermCrossings(StaticAirTemperature.ofCelsius(0.0));
+    }
+
+    /**
+     * Returns the layers in which it gets warmer upwards.
+     *
+     * @param smallestRise how much warmer the top must be than the base to count
+     * @return the inversions from the lowest to the highest
+     * @throws IllegalStateException if fewer than two levels have pressure and temperature
+     */
+    public List<Inversion> inversions(TemperatureDifference smallestRise) {
+        return Inversion.in(SoundingAtmosphere.of(this), smallestRise.inKelvins());
+    }
+
+    /**
+     * Returns the tropopause by the WMO definition.
+     *
+     * @return the lowest reported level above 500 hPa from which it cools by 2 K/km or less, and on
+     *     average to every level of the next 2 km; empty when no level is, or the ascent ends
+     *     before that can be told
+     * @throws IllegalStateException if fewer than two levels have pressure and temperature
+     * @source WMO International Meteorological Vocabulary, WMO-No. 182, "tropopause" (first
+     *     tropopause; from memory)
+     */
+    public Optional<PressureAltitude> tropopause() {
+        return Tropopause.in(SoundingAtmosphere.of(this));
+    }
+
+    /**
+     * Returns station, launch and number of levels for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return "sounding of " + station + " " + launch + ", " + levels.size() + " levels";
+    }
+}

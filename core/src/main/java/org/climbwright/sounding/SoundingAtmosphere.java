@@ -1,0 +1,204 @@
+package org.climbwright.sounding;
+
+import static org.climbwright.atmosphere.IcaoConstants.GAS_CONSTANT_J_PER_KG_K;
+import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
+
+import java.util.List;
+import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.atmosphere.MoistAir;
+import org.climbwright.quantity.ModelRange;
+
+/**
+ * The levels of an ascent that have a temperature, as an atmosphere.
+ *
+ * <p>Arrays by level, the highest pressure first. The thickness of a stretch is quadratic in ln p,
+ * since its virtual temperature is linear there; one factor for the stretch between two reported
+ * heights makes it meet both.
+ */
+final class SoundingAtmosphere implements Atmosphere {
+    private static final double METRES_PER_KELVIN = GAS_CONSTANT_J_PER_KG_K / GRAVITY_MPS2;
+
+    private final double[] pressurePa;
+    private final double[] lnPressure;
+    private final double[] temperatureK;
+    private final double[] dewPointK;
+    private final double[] virtualTemperatureK;
+    private final double[] hypsometricM;
+    private final double[] altitudeM;
+    private final ModelRange range;
+
+    private SoundingAtmosphere(List<SoundingLevel> levels) {
+        pressurePa = levels.stream().mapToDouble(SoundingLevel::pressurePa).toArray();
+        temperatureK = levels.stream().mapToDouble(SoundingLevel::temperatureK).toArray();
+        dewPointK = levels.stream().mapToDouble(SoundingLevel::dewPointK).toArray();
+        int n = levels.size();
+        lnPressure = new double[n];
+        virtualTemperatureK = new double[n];
+        for (int i = 0; i < n; i++) {
+            lnPressure[i] = StrictMath.log(pressurePa[i]);
+            virtualTemperatureK[i] = virtualTemperature(i);
+        }
+        hypsometricM = new double[n];
+        for (int i = 1; i < n; i++) {
+            hypsometricM[i] = hypsometricM[i - 1] + thickness(i - 1, lnPressure[i]);
+        }
+        altitudeM =
+                fitted(
+                        hypsometricM,
+                        levels.stream()
+                                .mapToDouble(SoundingLevel::geopotentialAltitudeM)
+                                .toArray());
+        range =
+                new ModelRange(
+                        "static pressure",
+                        pressurePa[n - 1],
+                        pressurePa[0],
+                        "Pa",
+                        "the sounding has no temperature outside");
+    }
+
+    static SoundingAtmosphere of(Sounding sounding) {
+        List<SoundingLevel> levels =
+                sounding.levels().stream()
+                        .filter(level -> !Double.isNaN(level.pressurePa()))
+                        .filter(level -> !Double.isNaN(level.temperatureK()))
+                        .toList();
+        if (levels.size() < 2) {
+            throw new IllegalStateException(
+                    "an atmosphere needs two levels with pressure and temperature, but the "
+                            + sounding
+                            + " has "
+                            + levels.size());
+        }
+        return new SoundingAtmosphere(levels);
+    }
+
+    @Override
+    public ModelRange range() {
+        return range;
+    }
+
+    @Override
+    public double temperature(double pressure) {
+        return interpolated(temperatureK, range.check(pressure));
+    }
+
+    @Override
+    public double vapourPressure(double pressure) {
+        double dewPoint = interpolated(dewPointK, range.check(pressure));
+        return Double.isNaN(dewPoint) ? dewPoint : MoistAir.saturationVapourPressure(dewPoint);
+    }
+
+    @Override
+    public double geopotentialAltitude(double pressure) {
+        range.check(pressure);
+        int i = stretch(pressure);
+        double above = thickness(i, StrictMath.log(pressure));
+        double whole = hypsometricM[i + 1] - hypsometricM[i];
+        return altitudeM[i] + above * ((altitudeM[i + 1] - altitudeM[i]) / whole);
+    }
+
+    @Override
+    public double[] bends() {
+        return pressurePa.clone();
+    }
+
+    int size() {
+        return pressurePa.length;
+    }
+
+    double pressureAt(int level) {
+        return pressurePa[level];
+    }
+
+    double temperatureAt(int level) {
+        return temperatureK[level];
+    }
+
+    double altitudeAt(int level) {
+        return altitudeM[level];
+    }
+
+    /** The pressure on a stretch where the temperature, linear in ln p, has a value. */
+    double pressureOfTemperature(int level, double wantedK) {
+        double share =
+                (wantedK - temperatureK[level]) / (temperatureK[level + 1] - temperatureK[level]);
+        double ln = lnPressure[level] + share * (lnPressure[level + 1] - lnPressure[level]);
+        double between = StrictMath.exp(ln);
+        return share == 0.0
+                ? pressurePa[level]
+                : Math.max(pressurePa[level + 1], Math.min(pressurePa[level], between));
+    }
+
+    private double virtualTemperature(int i) {
+        return Double.isNaN(dewPointK[i])
+                ? temperatureK[i]
+                : MoistAir.virtualTemperature(
+                        temperatureK[i],
+                        MoistAir.saturationVapourPressure(dewPointK[i]),
+                        pressurePa[i]);
+    }
+
+    /** The hypsometric thickness from a level up to a pressure of the stretch above it. */
+    private double thickness(int i, double ln) {
+        double whole = lnPressure[i] - lnPressure[i + 1];
+        double part = lnPressure[i] - ln;
+        double slope = (virtualTemperatureK[i + 1] - virtualTemperatureK[i]) / whole;
+        return METRES_PER_KELVIN * part * (virtualTemperatureK[i] + 0.5 * slope * part);
+    }
+
+    private double interpolated(double[] values, double pressure) {
+        int i = stretch(pressure);
+        if (pressure == pressurePa[i]) {
+            return values[i]; // known at its own level, whatever the next one reports
+        }
+        if (pressure == pressurePa[i + 1]) {
+            return values[i + 1];
+        }
+        double share =
+                (lnPressure[i] - StrictMath.log(pressure)) / (lnPressure[i] - lnPressure[i + 1]);
+        return values[i] + share * (values[i + 1] - values[i]);
+    }
+
+    /** The level below a pressure of the range; the last but one for the highest. */
+    private int stretch(double pressure) {
+        int low = 0;
+        int high = pressurePa.length - 1;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (pressurePa[middle] >= pressure) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** The hypsometric altitudes, stretched between reported ones and shifted beyond them. */
+    private static double[] fitted(double[] hypsometric, double[] reported) {
+        int n = hypsometric.length;
+        double[] fitted = new double[n];
+        int last = -1;
+        for (int i = 0; i < n; i++) {
+            if (!Double.isNaN(reported[i])) {
+                for (int k = last + 1; k <= i; k++) {
+                    fitted[k] =
+                            last < 0
+                                    ? reported[i] - (hypsometric[i] - hypsometric[k])
+                                    : reported[last]
+                                            + (hypsometric[k] - hypsometric[last])
+                                                    * ((reported[i] - reported[last])
+                                                            / (hypsometric[i] - hypsometric[last]));
+                }
+                fitted[i] = reported[i];
+                last = i;
+            }
+        }
+        for (int k = last + 1; k < n; k++) {
+            fitted[k] =
+                    last < 0 ? Double.NaN : reported[last] + (hypsometric[k] - hypsometric[last]);
+        }
+        return fitted;
+    }
+}

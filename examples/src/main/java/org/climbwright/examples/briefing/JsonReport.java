@@ -1,0 +1,154 @@
+package org.climbwright.examples.briefing;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.climbwright.briefing.BriefingLevel;
+import org.climbwright.briefing.ClimbBriefing;
+import org.climbwright.briefing.ClimbEvent;
+import org.climbwright.icing.IcingSpan;
+import org.climbwright.path.ClimbState;
+import org.climbwright.quantity.altitude.AltitudeOnQnh;
+import org.climbwright.quantity.altitude.GeometricAltitude;
+import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.quantity.path.GroundDistance;
+import org.climbwright.quantity.path.GroundGradient;
+import org.climbwright.quantity.speed.AlongTrackWind;
+import org.climbwright.quantity.speed.GroundSpeed;
+import org.climbwright.sounding.IsothermCrossing;
+import org.climbwright.unit.UnitText;
+
+/** A briefing as JSON: units in the names, null for what is not known, numbers as they came in. */
+final class JsonReport {
+    private final JsonGenerator json;
+
+    private JsonReport(JsonGenerator json) {
+        this.json = json;
+    }
+
+    static String of(String title, String air, ClimbBriefing briefing) {
+        StringWriter text = new StringWriter();
+        JsonFactory factory =
+                JsonFactory.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
+        try (JsonGenerator json = factory.createGenerator(text)) {
+            json.setPrettyPrinter(new DefaultPrettyPrinter());
+            new JsonReport(json).write(title, air, briefing);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.append('\n').toString();
+    }
+
+    private void write(String title, String air, ClimbBriefing briefing) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("title", title);
+        json.writeStringField("aerodrome", briefing.plan().aerodrome().name());
+        number("elevationFt", briefing.plan().aerodrome().elevation().inFeet());
+        number("qnhHpa", briefing.qnh().inHectopascals());
+        json.writeStringField("sounding", air);
+        json.writeArrayFieldStart("levels");
+        for (BriefingLevel level : briefing.levels()) {
+            write(level);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("freezingLevels");
+        for (IsothermCrossing crossing : briefing.freezingLevels()) {
+            write(crossing);
+        }
+        json.writeEndArray();
+        write("icingConditions", briefing, briefing.icingConditions());
+        write("icingNotKnown", briefing, briefing.icingNotKnown());
+        texts("notes", briefing.notes());
+        texts("limits", briefing.limits());
+        json.writeEndObject();
+    }
+
+    private void write(BriefingLevel level) throws IOException {
+        ClimbState state = level.state();
+        json.writeStartObject();
+        number("pressureAltitudeFt", state.pressureAltitude().inFeet());
+        number("altitudeOnQnhFt", level.altitudeOnQnh().map(AltitudeOnQnh::inFeet));
+        number(
+                "geopotentialAltitudeFt",
+                state.air().geopotentialAltitude().map(GeopotentialAltitude::inFeet));
+        number("trueAltitudeFt", state.air().geometricAltitude().map(GeometricAltitude::inFeet));
+        number("staticAirTemperatureC", state.air().staticAirTemperature().inCelsius());
+        number("isaDeviationK", state.air().isaDeviation().inKelvins());
+        number("totalAirTemperatureC", state.totalAirTemperature().inCelsius());
+        number("calibratedAirspeedKn", state.calibratedAirspeed().inKnots());
+        number("mach", state.mach().number());
+        number("trueAirspeedKn", state.trueAirspeed().inKnots());
+        number("alongTrackWindKn", state.alongTrackWind().map(AlongTrackWind::inKnots));
+        number("groundSpeedKn", state.groundSpeed().map(GroundSpeed::inKnots));
+        number("rateFtPerMin", state.rateOfPressureAltitude().inFeetPerMinute());
+        number("gradientPercent", state.groundGradient().map(GroundGradient::inPercent));
+        number(
+                "gradientFtPerNm",
+                state.groundGradient().map(GroundGradient::inFeetPerNauticalMile));
+        number("timeS", state.timeS());
+        number("distanceNm", state.distance().map(GroundDistance::inNauticalMiles));
+        texts("events", level.events().stream().map(ClimbEvent::text).toList());
+        json.writeEndObject();
+    }
+
+    private void write(IsothermCrossing crossing) throws IOException {
+        json.writeStartObject();
+        number("pressureAltitudeFt", crossing.pressureAltitude().inFeet());
+        number(
+                "geopotentialAltitudeFt",
+                crossing.air().geopotentialAltitude().map(GeopotentialAltitude::inFeet));
+        json.writeStringField(
+                "direction",
+                switch (crossing.trend()) {
+                    case FALLING -> "falling";
+                    case RISING -> "rising";
+                });
+        json.writeEndObject();
+    }
+
+    private void write(String field, ClimbBriefing briefing, List<IcingSpan> spans)
+            throws IOException {
+        json.writeArrayFieldStart(field);
+        for (IcingSpan span : spans) {
+            json.writeStartObject();
+            number("fromFt", span.from().inFeet());
+            number("toFt", span.to().inFeet());
+            number("entryTimeS", span.entry().timeS());
+            number("exitTimeS", span.exit().timeS());
+            number(
+                    "protectionOnByFt",
+                    briefing.antiIceOnBy(span).map(state -> state.pressureAltitude().inFeet()));
+            json.writeStringField("reason", span.reason());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void texts(String field, List<String> texts) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (String text : texts) {
+            json.writeString(text);
+        }
+        json.writeEndArray();
+    }
+
+    private void number(String field, double value) throws IOException {
+        json.writeFieldName(field);
+        json.writeNumber(new BigDecimal(UnitText.number(value)));
+    }
+
+    private void number(String field, Optional<Double> value) throws IOException {
+        if (value.isPresent()) {
+            number(field, value.get().doubleValue());
+        } else {
+            json.writeNullField(field);
+        }
+    }
+}

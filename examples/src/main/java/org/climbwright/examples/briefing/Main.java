@@ -1,0 +1,146 @@
+package org.climbwright.examples.briefing;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.climbwright.briefing.ClimbBriefing;
+import org.climbwright.briefing.ClimbPlan;
+import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.sounding.ReadingProblem;
+import org.climbwright.sounding.Sounding;
+import org.climbwright.sounding.SoundingReading;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Briefs a climb: {@code mvn -q compile exec:java} from the root runs the bundled scenario. */
+@Command(
+        name = "briefing",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description =
+                "Briefs a climb through an observed sounding. For study, not for use in flight.")
+public final class Main implements Callable<Integer> {
+    private static final int DONE = 0;
+    private static final int REFUSED = 2;
+
+    /** How the briefing is written. */
+    enum Format {
+        TEXT,
+        JSON
+    }
+
+    @Option(
+            names = "--format",
+            defaultValue = "text",
+            paramLabel = "text|json",
+            description = "how to write it (default: ${DEFAULT-VALUE})")
+    private Format format = Format.TEXT;
+
+    @Option(
+            names = "--scenario",
+            paramLabel = "FILE",
+            description = "the climb, in TOML (default: the bundled, invented one)")
+    private @Nullable Path scenario;
+
+    @Option(
+            names = "--sounding",
+            paramLabel = "FILE",
+            description = "the air, IGRA 2 text or a CSV profile (default: the scenario's)")
+    private @Nullable Path sounding;
+
+    @Option(
+            names = "--launch",
+            paramLabel = "TIME",
+            description = "which ascent of the file, as 2010-06-01T00, or the beginning of it")
+    private @Nullable String launch;
+
+    @Option(
+            names = "--elevation",
+            paramLabel = "ALTITUDE",
+            description = "the aerodrome's elevation instead of the scenario's, as \"874 m\"")
+    private @Nullable String elevation;
+
+    private final PrintStream out;
+    private final PrintStream err;
+
+    Main(PrintStream out, PrintStream err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    /**
+     * Runs the program; leaves the JVM with the exit code when the briefing was refused.
+     *
+     * @param args the options
+     */
+    public static void main(String[] args) {
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        int code = run(out, err, args);
+        if (code != DONE) {
+            System.exit(code);
+        }
+    }
+
+    static int run(PrintStream out, PrintStream err, String... args) {
+        CommandLine commandLine = new CommandLine(new Main(out, err));
+        commandLine.setCaseInsensitiveEnumValuesAllowed(true);
+        commandLine.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
+        commandLine.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+        return commandLine.execute(args);
+    }
+
+    /**
+     * Writes the briefing that the options ask for.
+     *
+     * @return 0 when done, 2 when the input was refused
+     */
+    @Override
+    public Integer call() {
+        try {
+            ScenarioFile file =
+                    scenario == null ? ScenarioFile.bundled() : ScenarioFile.read(scenario);
+            SoundingReading reading =
+                    sounding == null ? file.sounding() : SoundingFile.read(sounding);
+            for (ReadingProblem problem : reading.problems()) {
+                err.println("sounding: " + problem);
+            }
+            Sounding air = chosen(reading);
+            String name = sounding == null ? file.soundingName() : sounding.getFileName() + "";
+            String told = (name + " " + air.station() + " " + air.launch()).trim();
+            ClimbBriefing briefing = ClimbBriefing.of(plan(file), air);
+            out.print(
+                    switch (format) {
+                        case TEXT -> TextReport.of(file.title(), told, briefing);
+                        case JSON -> JsonReport.of(file.title(), told, briefing);
+                    });
+            out.flush();
+            return DONE;
+        } catch (IOException | IllegalArgumentException | IllegalStateException refused) {
+            err.println(refused.getMessage());
+            return REFUSED;
+        }
+    }
+
+    private ClimbPlan plan(ScenarioFile file) {
+        ClimbPlan plan = file.plan();
+        if (elevation == null) {
+            return plan;
+        }
+        try {
+            GeopotentialAltitude other = GeopotentialAltitude.parse(elevation);
+            return plan.from(plan.aerodrome().withElevation(other));
+        } catch (IllegalArgumentException refused) {
+            throw new IllegalArgumentException("--elevation: " + refused.getMessage(), refused);
+        }
+    }
+
+    private Sounding chosen(SoundingReading reading) {
+        return reading.launchedAt(launch == null ? "" : launch);
+    }
+}

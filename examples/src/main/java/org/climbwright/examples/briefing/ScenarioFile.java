@@ -1,0 +1,196 @@
+package org.climbwright.examples.briefing;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import org.climbwright.briefing.Aerodrome;
+import org.climbwright.briefing.ClimbPlan;
+import org.climbwright.briefing.ScheduledSpeeds;
+import org.climbwright.icing.EngineIcingRule;
+import org.climbwright.path.ClimbRates;
+import org.climbwright.quantity.altitude.AltitudeOnQnh;
+import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.path.Mass;
+import org.climbwright.quantity.path.TrueDirection;
+import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.speed.GeometricRate;
+import org.climbwright.quantity.speed.Mach;
+import org.climbwright.quantity.speed.PressureAltitudeRate;
+import org.climbwright.quantity.temperature.IsaDeviation;
+import org.climbwright.quantity.temperature.TemperatureDifference;
+import org.climbwright.quantity.temperature.TotalAirTemperature;
+import org.climbwright.sounding.SoundingReader;
+import org.climbwright.sounding.SoundingReading;
+import org.climbwright.sounding.UnobservedWind;
+import org.climbwright.unit.QuantityKind;
+import org.climbwright.unit.UnitText;
+import org.jspecify.annotations.Nullable;
+
+/** A climb written down by a person, in TOML, every number with its unit. */
+final class ScenarioFile {
+    private static final String BUNDLED = "scenario.toml";
+
+    private final ScenarioToml toml;
+    private final @Nullable Path folder;
+    private final String title;
+    private final ClimbPlan plan;
+    private final String soundingName;
+
+    private ScenarioFile(ScenarioToml toml, @Nullable Path folder) {
+        this.toml = toml;
+        this.folder = folder;
+        this.title = toml.text("title");
+        this.plan = readPlan();
+        this.soundingName = toml.text("air.sounding");
+        toml.refuseWhatWasNotAskedFor();
+    }
+
+    static ScenarioFile bundled() throws IOException {
+        return new ScenarioFile(
+                ScenarioToml.parse(BUNDLED, String.join("\n", resource(BUNDLED))), null);
+    }
+
+    static ScenarioFile read(Path file) throws IOException {
+        try {
+            return new ScenarioFile(
+                    ScenarioToml.parse(file.toString(), Files.readString(file)),
+                    file.toAbsolutePath().getParent());
+        } catch (NoSuchFileException missing) {
+            throw new IOException("there is no scenario " + file, missing);
+        }
+    }
+
+    String title() {
+        return title;
+    }
+
+    ClimbPlan plan() {
+        return plan;
+    }
+
+    String soundingName() {
+        return soundingName;
+    }
+
+    SoundingReading sounding() throws IOException {
+        return folder == null
+                ? SoundingReader.read(resource(soundingName))
+                : SoundingFile.read(folder.resolve(soundingName));
+    }
+
+    private static List<String> resource(String name) throws IOException {
+        try (InputStream in = ScenarioFile.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IOException("the program does not bundle " + name);
+            }
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines()
+                    .toList();
+        }
+    }
+
+    private ClimbPlan readPlan() {
+        Aerodrome aerodrome =
+                new Aerodrome(
+                        toml.text("aerodrome.name"),
+                        toml.value("aerodrome.elevation", GeopotentialAltitude::parse),
+                        toml.value("aerodrome.transition_altitude", AltitudeOnQnh::parse),
+                        toml.optional("aerodrome.qnh", AltimeterSetting::parse));
+        ScheduledSpeeds speeds =
+                new ScheduledSpeeds(
+                        toml.value("speeds.limit", CalibratedAirspeed::parse),
+                        toml.value("speeds.limit_below", AltitudeOnQnh::parse),
+                        toml.value("speeds.calibrated_airspeed", CalibratedAirspeed::parse),
+                        toml.value("speeds.mach", Mach::parse));
+        EngineIcingRule icing =
+                new EngineIcingRule(
+                        toml.value("icing.total_air_temperature", TotalAirTemperature::parse),
+                        toml.value(
+                                "icing.relative_humidity",
+                                text ->
+                                        UnitText.parse(
+                                                "relative humidity",
+                                                text,
+                                                QuantityKind.RELATIVE_HUMIDITY)));
+        return new ClimbPlan(
+                aerodrome,
+                readRates(),
+                toml.value("climb.mass", Mass::parse),
+                speeds,
+                toml.value("climb.level", PressureAltitude::parse),
+                toml.value("climb.track", TrueDirection::parse),
+                icing,
+                toml.value("icing.lead", ScenarioFile::duration),
+                toml.value("air.unobserved_wind", ScenarioFile::unobservedWind),
+                toml.value("air.smallest_inversion", TemperatureDifference::parse));
+    }
+
+    private ClimbRates readRates() {
+        ClimbRates.Kind kind = toml.value("rates.kind", ScenarioFile::kind);
+        List<Mass> masses = toml.values("rates.masses", Mass::parse);
+        List<ClimbRates.Row> rows = toml.rows("rates.rows", cells -> row(kind, cells));
+        IsaDeviation deviation = toml.value("rates.isa_deviation", IsaDeviation::parse);
+        return toml.checked("rates", () -> ClimbRates.of(kind, deviation, masses, rows));
+    }
+
+    private static ClimbRates.Row row(ClimbRates.Kind kind, List<String> cells) {
+        return new ClimbRates.Row(
+                PressureAltitude.parse(cells.get(0)),
+                cells.stream()
+                        .skip(1)
+                        .map(
+                                text ->
+                                        switch (kind) {
+                                            case PRESSURE_ALTITUDE ->
+                                                    PressureAltitudeRate.parse(text)
+                                                            .inMetresPerSecond();
+                                            case GEOMETRIC ->
+                                                    GeometricRate.parse(text).inMetresPerSecond();
+                                        })
+                        .toList());
+    }
+
+    private static ClimbRates.Kind kind(String text) {
+        return switch (text) {
+            case "pressure altitude" -> ClimbRates.Kind.PRESSURE_ALTITUDE;
+            case "geometric" -> ClimbRates.Kind.GEOMETRIC;
+            default ->
+                    throw new IllegalArgumentException(
+                            "must be \"pressure altitude\" or \"geometric\", but was \""
+                                    + text
+                                    + "\"");
+        };
+    }
+
+    private static UnobservedWind unobservedWind(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "not known" -> UnobservedWind.NOT_KNOWN;
+            case "hold lowest" -> UnobservedWind.HOLD_LOWEST;
+            case "calm" -> UnobservedWind.CALM;
+            default ->
+                    throw new IllegalArgumentException(
+                            "must be \"not known\", \"hold lowest\" or \"calm\", but was \""
+                                    + text
+                                    + "\"");
+        };
+    }
+
+    private static Duration duration(String text) {
+        double seconds = UnitText.parse("lead", text, QuantityKind.TIME);
+        if (!(seconds >= 0.0 && seconds <= 86400.0)) {
+            throw new IllegalArgumentException(
+                    "lead must be from 0.0 to 86400.0 s, but was " + seconds + " s");
+        }
+        return Duration.ofNanos(Math.round(seconds * 1e9));
+    }
+}

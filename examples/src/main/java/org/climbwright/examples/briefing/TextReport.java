@@ -1,0 +1,201 @@
+package org.climbwright.examples.briefing;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.climbwright.briefing.BriefingLevel;
+import org.climbwright.briefing.ClimbBriefing;
+import org.climbwright.briefing.ClimbEvent;
+import org.climbwright.briefing.ClimbPlan;
+import org.climbwright.icing.IcingSpan;
+import org.climbwright.path.ClimbState;
+import org.climbwright.quantity.altitude.AltitudeOnQnh;
+import org.climbwright.quantity.altitude.GeometricAltitude;
+import org.climbwright.quantity.path.GroundDistance;
+import org.climbwright.quantity.path.GroundGradient;
+import org.climbwright.quantity.speed.AlongTrackWind;
+import org.climbwright.quantity.speed.GroundSpeed;
+import org.climbwright.sounding.IsothermCrossing;
+
+/** A briefing as text of at most 100 columns. */
+final class TextReport {
+    private static final int WIDTH = 100;
+    private static final String ROW = "%8s%7s%7s%7s%6s%7s%4s%6s%4s%5s%4s%6s%5s%6s%7s%7s";
+
+    private final StringBuilder text = new StringBuilder();
+    private final ClimbBriefing briefing;
+
+    private TextReport(ClimbBriefing briefing) {
+        this.briefing = briefing;
+    }
+
+    static String of(String title, String air, ClimbBriefing briefing) {
+        TextReport report = new TextReport(briefing);
+        report.heading(title, air);
+        report.table();
+        report.freezingLevels();
+        report.icing();
+        report.sentences("Notes", briefing.notes());
+        report.sentences("Limits of this briefing", briefing.limits());
+        return report.text.toString();
+    }
+
+    private void heading(String title, String air) {
+        ClimbPlan plan = briefing.plan();
+        line("CLIMB BRIEFING  %s", title);
+        line("");
+        line(
+                "From      %s, elevation %.0f ft, QNH %.2f hPa (%s)",
+                plan.aerodrome().name(),
+                plan.aerodrome().elevation().inFeet(),
+                briefing.qnh().inHectopascals(),
+                plan.aerodrome().qnh().isPresent() ? "stated" : "from the sounding, exact");
+        line(
+                "Climb to  %.0f ft pressure altitude, track %.0f degrees true, mass %s",
+                plan.level().inFeet(), plan.track().inDegrees(), plan.mass().text());
+        line(
+                "Speeds    %s below %.0f ft on QNH, then %s, then %s",
+                plan.speeds().limit().text(),
+                plan.speeds().limitBelow().inFeet(),
+                plan.speeds().calibratedAirspeed().text(),
+                plan.speeds().mach().text());
+        line("Air       observed sounding %s", air);
+        line("");
+    }
+
+    private void table() {
+        line(
+                ROW, "press.", "on", "true", "SAT", "ISA", "TAT", "CAS", "Mach", "TAS", "wind",
+                "GS", "rate", "grad", "ft per", "time", "dist");
+        line(
+                ROW, "alt ft", "QNH ft", "alt ft", "°C", "dev K", "°C", "kn", "", "kn", "kn", "kn",
+                "ft/min", "%", "NM", "min:s", "NM");
+        for (BriefingLevel level : briefing.levels()) {
+            for (ClimbEvent event : level.events()) {
+                line("- %s", event.text());
+            }
+            row(level);
+        }
+        line("");
+        line(
+                "Wind: along the track, tailwind positive. Rate: of pressure altitude. Gradient:"
+                        + " true");
+        line(
+                "height over distance on the ground. A dash: not known, or above transition"
+                        + " altitude.");
+        line("");
+    }
+
+    private void row(BriefingLevel level) {
+        ClimbState state = level.state();
+        line(
+                ROW,
+                format("%.0f", state.pressureAltitude().inFeet()),
+                known("%.0f", level.altitudeOnQnh().map(AltitudeOnQnh::inFeet)),
+                known("%.0f", state.air().geometricAltitude().map(GeometricAltitude::inFeet)),
+                format("%.1f", state.air().staticAirTemperature().inCelsius()),
+                format("%+.1f", state.air().isaDeviation().inKelvins()),
+                format("%.1f", state.totalAirTemperature().inCelsius()),
+                format("%.0f", state.calibratedAirspeed().inKnots()),
+                format("%.3f", state.mach().number()),
+                format("%.0f", state.trueAirspeed().inKnots()),
+                known("%+.0f", state.alongTrackWind().map(AlongTrackWind::inKnots)),
+                known("%.0f", state.groundSpeed().map(GroundSpeed::inKnots)),
+                format("%.0f", state.rateOfPressureAltitude().inFeetPerMinute()),
+                known("%.1f", state.groundGradient().map(GroundGradient::inPercent)),
+                known("%.0f", state.groundGradient().map(GroundGradient::inFeetPerNauticalMile)),
+                minutes(state.timeS()),
+                known("%.1f", state.distance().map(GroundDistance::inNauticalMiles)));
+    }
+
+    private void freezingLevels() {
+        line("0 °C LEVELS of the sounding");
+        if (briefing.freezingLevels().isEmpty()) {
+            line("  none between its lowest and its highest level");
+        }
+        for (IsothermCrossing crossing : briefing.freezingLevels()) {
+            line(
+                    "  %6.0f ft pressure altitude, %s",
+                    crossing.pressureAltitude().inFeet(),
+                    crossing.trend() == IsothermCrossing.Trend.FALLING
+                            ? "colder above"
+                            : "warmer above");
+        }
+        line("");
+    }
+
+    private void icing() {
+        line("ICING CONDITIONS for engine anti-ice, by the rule of the scenario");
+        if (briefing.icingConditions().isEmpty()) {
+            line("  The rule is met nowhere on this climb. That is not \"no icing\".");
+        }
+        for (IcingSpan span : briefing.icingConditions()) {
+            describe(span, "in conditions");
+        }
+        for (IcingSpan span : briefing.icingNotKnown()) {
+            describe(span, "cannot tell");
+        }
+        line("");
+    }
+
+    private void describe(IcingSpan span, String what) {
+        line(
+                "  %.0f to %.0f ft, %s to %s: %s",
+                span.from().inFeet(),
+                span.to().inFeet(),
+                minutes(span.entry().timeS()),
+                minutes(span.exit().timeS()),
+                what);
+        paragraph("    ", span.reason() + ".");
+        paragraph(
+                "    ",
+                briefing.antiIceOnBy(span)
+                        .map(
+                                state ->
+                                        format(
+                                                "Engine anti-ice on by %.0f ft, %s: %d s ahead.",
+                                                state.pressureAltitude().inFeet(),
+                                                minutes(state.timeS()),
+                                                briefing.plan().antiIceLead().toSeconds()))
+                        .orElse("Engine anti-ice on before the climb begins."));
+    }
+
+    private void sentences(String heading, List<String> sentences) {
+        line("%s", heading.toUpperCase(Locale.ROOT));
+        for (String sentence : sentences) {
+            paragraph("  ", sentence);
+        }
+        line("");
+    }
+
+    private void paragraph(String indent, String sentence) {
+        StringBuilder row = new StringBuilder(indent);
+        for (String word : sentence.split(" ", -1)) {
+            if (row.length() + word.length() > WIDTH) {
+                text.append(row.toString().stripTrailing()).append('\n');
+                row = new StringBuilder(indent).append("  ");
+            }
+            row.append(word).append(' ');
+        }
+        text.append(row.toString().stripTrailing()).append('\n');
+    }
+
+    private void line(String format, Object... values) {
+        text.append(format(format, values)).append('\n');
+    }
+
+    private static String known(String format, Optional<Double> value) {
+        return value.map(number -> format(format, number)).orElse("-");
+    }
+
+    private static String minutes(double seconds) {
+        long whole = Math.round(seconds);
+        return format("%d:%02d", whole / 60, whole % 60);
+    }
+
+    private static String format(String format, Object... values) {
+        String text = String.format(Locale.ROOT, format, values);
+        // A number that rounds to nothing has no sign for a reader.
+        return text.equals("-0.0") || text.equals("+0.0") ? "0.0" : text;
+    }
+}

@@ -1,0 +1,204 @@
+package org.climbwright.quantity;
+
+import java.util.Objects;
+import org.climbwright.unit.QuantityKind;
+import org.climbwright.unit.UnitScale;
+import org.climbwright.unit.UnitText;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a value is called, the units it is shown in, and the numbers that it can be.
+ *
+ * <p>Knows nothing of javax.measure, so that a value made from a plain number does not load it. All
+ * text is built without string concatenation, whose first use costs a start-up of 10 ms and more.
+ */
+public final class Term {
+    private final String name;
+    private final String prefix;
+    private final @Nullable UnitScale si;
+    private final @Nullable UnitScale trade;
+    private final double lowest;
+    private final double highest;
+
+    private Term(
+            String name,
+            String prefix,
+            @Nullable UnitScale si,
+            @Nullable UnitScale trade,
+            double lowest,
+            double highest) {
+        this.name = name;
+        this.prefix = prefix;
+        this.si = si;
+        this.trade = trade;
+        this.lowest = lowest;
+        this.highest = highest;
+    }
+
+    /**
+     * Returns the term of a value with a unit, which may be any finite number.
+     *
+     * @param name the field's word for the value
+     * @param si the SI unit of its kind
+     * @param trade the unit the trade uses
+     * @return the term
+     */
+    public static Term of(String name, UnitScale si, UnitScale trade) {
+        return new Term(name, "", si, trade, -Double.MAX_VALUE, Double.MAX_VALUE);
+    }
+
+    /**
+     * Returns the term of a plain number, which may be any finite one.
+     *
+     * @param name the field's word for the number
+     * @param prefix what stands before it in text, instead of a unit behind it
+     * @return the term
+     */
+    public static Term plain(String name, String prefix) {
+        return new Term(name, prefix, null, null, -Double.MAX_VALUE, Double.MAX_VALUE);
+    }
+
+    /**
+     * Returns this term for a value that cannot be below a bound.
+     *
+     * @param lowestSi the bound in SI, allowed itself
+     * @return a copy with that bound
+     */
+    public Term from(double lowestSi) {
+        return new Term(name, prefix, si, trade, lowestSi, highest);
+    }
+
+    /**
+     * Returns this term for a value that cannot be above a bound.
+     *
+     * @param highestSi the bound in SI, allowed itself
+     * @return a copy with that bound
+     */
+    public Term upTo(double highestSi) {
+        return new Term(name, prefix, si, trade, lowest, highestSi);
+    }
+
+    /**
+     * Returns the field's word for the value.
+     *
+     * @return the word
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns what kind of quantity the value is.
+     *
+     * @return the kind; a plain number has none
+     */
+    public QuantityKind kind() {
+        return Objects.requireNonNull(si, name).kind();
+    }
+
+    /**
+     * Returns a number that the value can be, as it is.
+     *
+     * @param value the number in SI
+     * @return the same
+     * @throws IllegalArgumentException if the value cannot be
+     */
+    public double check(double value) {
+        if (!holds(value)) {
+            throw new IllegalArgumentException(refusal(value, si));
+        }
+        return value;
+    }
+
+    /**
+     * Returns a number with a unit in SI.
+     *
+     * @param value the number
+     * @param scale its unit
+     * @return the number in SI
+     * @throws IllegalArgumentException if the value cannot be, told in the unit it came with
+     */
+    public double si(double value, UnitScale scale) {
+        double inSi = scale.toSi(value);
+        if (!holds(inSi)) {
+            throw new IllegalArgumentException(refusal(value, scale));
+        }
+        return inSi;
+    }
+
+    private boolean holds(double value) {
+        return value >= lowest && value <= highest; // false for NaN
+    }
+
+    /**
+     * Returns the number in SI that a text stands for.
+     *
+     * @param text a number and a unit, or the prefix and a number
+     * @return the number in SI
+     * @throws org.climbwright.unit.UnitTextException if it is not of that form
+     * @throws IllegalArgumentException if the value cannot be
+     */
+    public double parse(String text) {
+        if (si == null) {
+            return check(UnitText.parsePrefixed(name, prefix, text));
+        }
+        double value = UnitText.parse(name, text, si.kind());
+        if (!holds(value)) {
+            UnitScale given = UnitText.unit(name, text, si.kind());
+            throw new IllegalArgumentException(refusal(given.fromSi(value), given));
+        }
+        return value;
+    }
+
+    /**
+     * Returns the strict text of a number, which {@link #parse} reads.
+     *
+     * @param value the number in SI
+     * @return the text in the trade's unit, or in SI where only that reads back as the same
+     */
+    public String text(double value) {
+        return trade == null
+                ? prefix.concat(UnitText.number(value))
+                : UnitText.format(value, trade);
+    }
+
+    /**
+     * Returns a number for reading, in SI and in the trade's unit.
+     *
+     * @param value the number in SI
+     * @return a text such as {@code "10668.0 m (35000.0 ft)"}
+     */
+    public String describe(double value) {
+        StringBuilder text = new StringBuilder(40).append(prefix).append(value);
+        if (si == null || trade == null) {
+            return text.toString();
+        }
+        text.append(' ').append(si.label());
+        if (trade != si) {
+            text.append(" (").append(trade.fromSi(value)).append(' ');
+            text.append(trade.label()).append(')');
+        }
+        return text.toString();
+    }
+
+    private String refusal(double value, @Nullable UnitScale scale) {
+        String unit = scale == null ? "" : " ".concat(scale.label());
+        StringBuilder text = new StringBuilder(120).append(name).append(" must be ");
+        boolean floor = lowest > -Double.MAX_VALUE;
+        boolean ceiling = highest < Double.MAX_VALUE;
+        if (floor && ceiling) {
+            text.append("from ").append(in(scale, lowest));
+            text.append(" to ").append(in(scale, highest)).append(unit);
+        } else {
+            text.append("a finite number");
+            if (floor) {
+                text.append(", at least ").append(in(scale, lowest)).append(unit);
+            }
+        }
+        return text.append(", but was ").append(value).append(unit).toString();
+    }
+
+    private static double in(@Nullable UnitScale scale, double value) {
+        return scale == null ? value : scale.fromSi(value);
+    }
+}

@@ -1,0 +1,140 @@
+package org.climbwright.quantity.path;
+
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Angle;
+import org.climbwright.quantity.Scalar;
+import org.climbwright.quantity.Term;
+import org.climbwright.quantity.edge.Edge;
+import org.climbwright.unit.UnitScale;
+
+/**
+ * The angle of the path above the horizontal, negative in a descent.
+ *
+ * <p>Not a gradient: a gradient is its tangent.
+ */
+public final class ClimbAngle extends Scalar<ClimbAngle> {
+    private static final long serialVersionUID = 1L;
+    private static final Term TERM =
+            Term.of("climb angle", UnitScale.RADIAN, UnitScale.DEGREE)
+                    .from(-Math.PI / 2.0)
+                    .upTo(Math.PI / 2.0);
+
+    private ClimbAngle(double si) {
+        super(si);
+    }
+
+    /**
+     * Returns a climb angle given in radians.
+     *
+     * @param radians the value [rad], -90 to 90 degrees
+     * @return the value
+     * @throws IllegalArgumentException if the value cannot be: it must be -90 to 90 degrees
+     */
+    public static ClimbAngle ofRadians(double radians) {
+        return new ClimbAngle(TERM.si(radians, UnitScale.RADIAN));
+    }
+
+    /**
+     * Returns a climb angle given in degrees.
+     *
+     * @param degrees the value [deg], -90 to 90 degrees
+     * @return the value
+     * @throws IllegalArgumentException if the value cannot be: it must be -90 to 90 degrees
+     */
+    public static ClimbAngle ofDegrees(double degrees) {
+        return new ClimbAngle(TERM.si(degrees, UnitScale.DEGREE));
+    }
+
+    /**
+     * Returns a climb angle given in any unit of angle.
+     *
+     * @param value the number
+     * @param unit its unit
+     * @return the value
+     * @throws IllegalArgumentException if the value cannot be, or the unit does not fit
+     */
+    public static ClimbAngle of(double value, Unit<Angle> unit) {
+        return new ClimbAngle(Edge.si(TERM, value, unit));
+    }
+
+    /**
+     * Returns a climb angle given as a quantity.
+     *
+     * @param quantity the quantity, in any unit of angle
+     * @return the value
+     * @throws IllegalArgumentException if the value cannot be, or the unit or its scale does not
+     *     fit
+     */
+    public static ClimbAngle of(Quantity<Angle> quantity) {
+        return new ClimbAngle(Edge.si(TERM, quantity));
+    }
+
+    /**
+     * Returns the climb angle that a text stands for.
+     *
+     * @param text a number, a space and a unit, such as {@code "3 deg"}
+     * @return the value
+     * @throws org.climbwright.unit.UnitTextException if the text is of any other form
+     * @throws IllegalArgumentException if the value cannot be
+     */
+    public static ClimbAngle parse(String text) {
+        return new ClimbAngle(TERM.parse(text));
+    }
+
+    /**
+     * Returns this value in radians.
+     *
+     * @return the number [rad], as it came in
+     */
+    public double inRadians() {
+        return UnitScale.RADIAN.fromSi(si());
+    }
+
+    /**
+     * Returns this value in degrees.
+     *
+     * @return the number [deg], as it came in
+     */
+    public double inDegrees() {
+        return UnitScale.DEGREE.fromSi(si());
+    }
+
+    /**
+     * Returns this value as a number of any unit of its kind.
+     *
+     * @param unit the unit wanted
+     * @return the number of that unit, as it came in
+     * @throws IllegalArgumentException if the unit does not fit
+     */
+    public double valueIn(Unit<Angle> unit) {
+        return Edge.valueIn(term(), si(), unit);
+    }
+
+    /**
+     * Returns this value as a quantity, the way out to other libraries.
+     *
+     * @param unit the unit wanted
+     * @return a new quantity in that unit
+     * @throws IllegalArgumentException if the unit does not fit
+     */
+    public Quantity<Angle> toQuantity(Unit<Angle> unit) {
+        return Edge.quantity(term(), si(), unit);
+    }
+
+    @Override
+    protected Term term() {
+        return TERM;
+    }
+
+    /**
+     * Tells whether another value lies within a tolerance of this one.
+     *
+     * @param other the other value
+     * @param tolerance the largest difference allowed, as a value of the same kind
+     * @return true if the two differ by the tolerance or less
+     */
+    public boolean isCloseTo(ClimbAngle other, ClimbAngle tolerance) {
+        return isWithin(other, tolerance.si());
+    }
+}

@@ -32,6 +32,20 @@ public final class AirspeedConversion {
     private static final ModelRange MACH_OF_TEMPERATURE =
             new ModelRange("Mach number", 0.0, 5.0, "", "air is hardly a perfect gas beyond");
 
+    private static final String NO_CROSSOVER =
+            "near rest there is no crossover, and beyond Mach 1 the relations do not hold";
+
+    private static final ModelRange CROSSOVER_CAS =
+            new ModelRange(
+                    "calibrated airspeed of a crossover",
+                    1.0,
+                    SEA_LEVEL_SPEED_OF_SOUND_MPS,
+                    "m/s",
+                    NO_CROSSOVER);
+
+    private static final ModelRange CROSSOVER_MACH =
+            new ModelRange("Mach number of a crossover", 0.01, 1.0, "", NO_CROSSOVER);
+
     private static final ModelRange RECOVERY =
             new ModelRange("recovery factor", 0.0, 1.0, "", "a probe recovers no more than all");
 
@@ -276,15 +290,16 @@ public final class AirspeedConversion {
      * <p>Temperature has no part in it: the crossover stands at the same pressure altitude on every
      * day.
      *
-     * @param casMps calibrated airspeed [m/s], above 0, to 340.294
-     * @param mach Mach number, above 0, to 1
+     * @param casMps calibrated airspeed [m/s], 1 to 340.294
+     * @param mach Mach number, 0.01 to 1
      * @return static pressure [Pa]
      * @throws OutsideModelException if a value is out of range
      * @accuracy 1e-15 relative
      * @source impact pressure of both set equal, see the class comment
      */
     public static double crossoverPressure(double casMps, double mach) {
-        return impactPressureFromCas(casMps) / impactRatio(MACH.check(mach));
+        return impactPressureFromCas(CROSSOVER_CAS.check(casMps))
+                / impactRatio(CROSSOVER_MACH.check(mach));
     }
 
     private static double easAtMachOne(double pressurePa) {

@@ -192,4 +192,10 @@ public final class Airspeeds implements Serializable {
     public String toString() {
         return mach() + ", CAS " + calibratedAirspeed() + ", TAS " + trueAirspeed();
     }
+
+    private Object readResolve() {
+        AirState air = AirState.ofSi(pressurePa, temperatureK, 0.0, Double.NaN);
+        dynamicPressureFromMach(mach, pressurePa); // asked for its check of the Mach number
+        return new Airspeeds(mach, air);
+    }
 }

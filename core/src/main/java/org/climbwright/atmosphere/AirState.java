@@ -39,8 +39,9 @@ public final class AirState implements Serializable {
             double geopotentialAltitudeM) {
         this.pressurePa = pressurePa;
         this.temperatureK = temperatureK;
-        this.vapourPressurePa = vapourPressurePa;
-        this.geopotentialAltitudeM = geopotentialAltitudeM;
+        // + 0.0 makes -0.0 into 0.0, so that equal numbers are equal air
+        this.vapourPressurePa = vapourPressurePa + 0.0;
+        this.geopotentialAltitudeM = geopotentialAltitudeM + 0.0;
     }
 
     /**
@@ -60,15 +61,18 @@ public final class AirState implements Serializable {
             double vapourPressurePa,
             double geopotentialAltitudeM) {
         if (!(pressurePa > 0.0 && pressurePa <= Double.MAX_VALUE)) {
-            throw refusal("static pressure", "a finite number above 0.0", pressurePa, " Pa");
+            throw refusal("static pressure", "a finite number above 0.0 Pa", pressurePa, " Pa");
         }
         if (!(temperatureK > 0.0 && temperatureK <= Double.MAX_VALUE)) {
             throw refusal(
-                    "static air temperature", "a finite number above 0.0", temperatureK, " K");
+                    "static air temperature", "a finite number above 0.0 K", temperatureK, " K");
         }
         if (vapourPressurePa < 0.0 || vapourPressurePa >= pressurePa) {
             throw refusal(
-                    "vapour pressure", "from 0.0 to the static pressure", vapourPressurePa, " Pa");
+                    "vapour pressure",
+                    "from 0.0 Pa to less than the static pressure",
+                    vapourPressurePa,
+                    " Pa");
         }
         if (Double.isInfinite(geopotentialAltitudeM)) {
             throw refusal("geopotential altitude", "finite", geopotentialAltitudeM, " m");
@@ -94,7 +98,6 @@ public final class AirState implements Serializable {
                 new StringBuilder(term)
                         .append(" must be ")
                         .append(range)
-                        .append(unit)
                         .append(", but was ")
                         .append(value)
                         .append(unit)

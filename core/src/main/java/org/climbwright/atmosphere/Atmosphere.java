@@ -87,8 +87,8 @@ public interface Atmosphere {
      *
      * @param geopotentialAltitudeM geopotential altitude above mean sea level [m]
      * @return static pressure [Pa]
-     * @throws org.climbwright.quantity.OutsideModelException if this air does not reach there, or
-     *     its altitudes are not known
+     * @throws org.climbwright.quantity.OutsideModelException if this air does not reach there
+     * @throws IllegalStateException if its altitudes are not known
      * @accuracy 1e-9 m in altitude
      */
     default double pressureFromAltitude(double geopotentialAltitudeM) {
@@ -127,7 +127,11 @@ public interface Atmosphere {
      * @throws org.climbwright.quantity.OutsideModelException if this air does not reach there
      */
     default AirState at(PressureAltitude altitude) {
-        return at(StaticPressure.ofPascals(StandardAir.pressureFromAltitude(altitude.inMetres())));
+        double pressurePa = StandardAir.pressureFromAltitude(altitude.inMetres());
+        double nearest = Math.max(range().lowest(), Math.min(range().highest(), pressurePa));
+        // The pressure altitude of an end of the range gives its pressure back to some ulps only.
+        boolean isEnd = Math.abs(pressurePa - nearest) <= 1e-12 * pressurePa;
+        return at(StaticPressure.ofPascals(isEnd ? nearest : pressurePa));
     }
 
     /**

@@ -22,6 +22,11 @@ enum StandardAtmosphere implements Atmosphere {
     }
 
     @Override
+    public double pressureFromAltitude(double geopotentialAltitudeM) {
+        return StandardAir.pressureFromAltitude(geopotentialAltitudeM);
+    }
+
+    @Override
     public double vapourPressure(double pressurePa) {
         range().check(pressurePa);
         return 0.0;

@@ -159,4 +159,8 @@ public final class Wind implements Serializable {
     public String toString() {
         return "wind from " + direction() + " at " + speed();
     }
+
+    private Object readResolve() {
+        return ofComponents(eastwardMps, northwardMps);
+    }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Altimetry;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.Winds;
@@ -65,19 +66,19 @@ public final class ClimbBriefing {
         this.sounding = sounding;
         Atmosphere air = sounding.atmosphere();
         Winds winds = sounding.winds(plan.unobservedWind());
-        PressureAltitude bottom = bottom(plan, air);
+        AirState ground = ground(plan, air);
         this.qnh =
                 plan.aerodrome()
                         .qnh()
                         .orElseGet(
                                 () ->
                                         Altimetry.qnh(
-                                                air.at(bottom).staticPressure(),
+                                                ground.staticPressure(),
                                                 plan.aerodrome().elevation()));
         SpeedSchedule schedule = plan.speeds().on(qnh);
         this.path =
                 new Climb(plan.rates(), plan.mass(), schedule, air, winds, plan.track())
-                        .between(bottom, plan.level());
+                        .between(ground.pressureAltitude(), plan.level());
         this.freezingLevels = sounding.freezingLevels();
         this.icing = IcingSpan.along(path, plan.icingRule());
         this.levels = gather(schedule);
@@ -100,7 +101,7 @@ public final class ClimbBriefing {
         return new ClimbBriefing(plan, sounding);
     }
 
-    private static PressureAltitude bottom(ClimbPlan plan, Atmosphere air) {
+    private static AirState ground(ClimbPlan plan, Atmosphere air) {
         double elevation = plan.aerodrome().elevation().inMetres();
         double lowest = air.geopotentialAltitude(air.range().highest());
         double highest = air.geopotentialAltitude(air.range().lowest());
@@ -113,7 +114,7 @@ public final class ClimbBriefing {
                             "the sounding has no air outside, choose an elevation within it")
                     .check(elevation);
         }
-        return air.at(plan.aerodrome().elevation()).pressureAltitude();
+        return air.at(plan.aerodrome().elevation());
     }
 
     private List<BriefingLevel> gather(SpeedSchedule schedule) {
@@ -201,7 +202,12 @@ public final class ClimbBriefing {
             boolean known = span.kind() == IcingSpan.Kind.CONDITIONS;
             String what = known ? "icing conditions" : "icing conditions not known";
             collector.event(span.from(), Kind.ICING_ENTRY, what + " from here");
-            collector.event(span.to(), Kind.ICING_EXIT, what + " to here");
+            collector.event(
+                    span.to(),
+                    Kind.ICING_EXIT,
+                    span.to().equals(path.top())
+                            ? what + ", still where the climb ends"
+                            : what + " to here");
         }
     }
 

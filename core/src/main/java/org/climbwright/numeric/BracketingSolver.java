@@ -23,7 +23,8 @@ public final class BracketingSolver {
      * @param tolerance how wide the bracket around the zero may be
      * @return a point within the tolerance of a change of sign
      * @throws IllegalArgumentException if both ends have the same sign, or one is NaN
-     * @throws ArithmeticException if the bracket does not close; says bracket, steps and residual
+     * @throws ArithmeticException if the function is NaN on the way, or the bracket does not close;
+     *     says where, or bracket, steps and residual
      * @accuracy the tolerance, or the spacing of doubles there if that is wider
      */
     public static double solve(
@@ -57,6 +58,10 @@ public final class BracketingSolver {
         for (int step = 0; step < MOST_STEPS; step++) {
             double x = a + t * (b - a);
             double fx = function.applyAsDouble(x);
+            if (Double.isNaN(fx)) {
+                throw new ArithmeticException(
+                        "no value at " + x + ", between " + from + " and " + to);
+            }
             if (fx < 0.0 == fa < 0.0) {
                 c = a;
                 fc = fa;

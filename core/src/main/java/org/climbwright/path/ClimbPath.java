@@ -74,7 +74,7 @@ public interface ClimbPath {
      */
     default ClimbState at(Duration time) {
         return PathSearch.at(
-                this, "time of the climb", time.toNanos() / 1e9, "s", ClimbState::timeS);
+                this, "time of the climb", time.toNanos() / 1e9, "s", 1e-9, ClimbState::timeS);
     }
 
     /**
@@ -96,6 +96,7 @@ public interface ClimbPath {
                 "distance of the climb",
                 distance.inMetres(),
                 "m",
+                0.0,
                 state -> state.distance().orElseThrow().inMetres());
     }
 }

@@ -16,8 +16,12 @@ final class PathSearch {
             String term,
             double wanted,
             String unit,
+            double rounding,
             ToDoubleFunction<ClimbState> growing) {
         double most = growing.applyAsDouble(path.at(path.top(), Side.BELOW));
+        if (wanted > most && wanted <= most + rounding) {
+            return path.at(path.top(), Side.BELOW); // the top's own figure, as it was rounded
+        }
         new ModelRange(term, 0.0, most, unit, "the climb is over").check(wanted);
         double altitude =
                 BracketingSolver.solve(

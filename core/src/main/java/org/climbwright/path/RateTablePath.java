@@ -10,7 +10,6 @@ import org.climbwright.atmosphere.Wind;
 import org.climbwright.numeric.Quadrature;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.PressureAltitude;
-import org.climbwright.quantity.pressure.StaticPressure;
 
 /** A climb by a table of rates: time and distance are integrals over pressure altitude. */
 final class RateTablePath implements ClimbPath {
@@ -46,6 +45,7 @@ final class RateTablePath implements ClimbPath {
                             + level.text());
         }
         double airTop = StandardAir.altitudeFromPressure(climb.air().range().lowest());
+        double airBottom = StandardAir.altitudeFromPressure(climb.air().range().highest());
         double ratesTop = climb.rates().highest().inMetres();
         double top = Math.min(level.inMetres(), Math.min(airTop, ratesTop));
         String end =
@@ -53,7 +53,8 @@ final class RateTablePath implements ClimbPath {
                         ? "level reached"
                         : top == airTop ? "the known air ends" : "the table of rates ends";
         double bottomM = bottom.inMetres();
-        climb.air().range().check(StandardAir.pressureFromAltitude(bottomM));
+        new ModelRange("pressure altitude", airBottom, airTop, "m", "the air is not known outside")
+                .check(bottomM);
         climb.rates().rate(bottomM, climb.mass().inKilograms(), Side.ABOVE); // for its checks
         return new RateTablePath(climb, bottomM, top, end);
     }
@@ -170,13 +171,7 @@ final class RateTablePath implements ClimbPath {
     }
 
     private AirState air(double altitudeM) {
-        ModelRange known = climb.air().range();
-        double pressure = StandardAir.pressureFromAltitude(altitudeM);
-        // A top that is the end of the air comes back from altitude an ulp beyond it.
-        return climb.air()
-                .at(
-                        StaticPressure.ofPascals(
-                                Math.max(known.lowest(), Math.min(known.highest(), pressure))));
+        return climb.air().at(PressureAltitude.ofMetres(altitudeM));
     }
 
     /**

@@ -20,7 +20,7 @@ import org.climbwright.sounding.IsothermCrossing;
 /** A briefing as text of at most 100 columns. */
 final class TextReport {
     private static final int WIDTH = 100;
-    private static final String ROW = "%8s%7s%7s%7s%6s%7s%4s%6s%4s%5s%4s%6s%5s%6s%7s%7s";
+    private static final String ROW = "%8s%7s%7s%7s%6s%7s%4s%6s%4s%5s%4s%7s%5s%6s%7s%7s";
 
     private final StringBuilder text = new StringBuilder();
     private final ClimbBriefing briefing;
@@ -66,10 +66,10 @@ final class TextReport {
     private void table() {
         line(
                 ROW, "press.", "on", "true", "SAT", "ISA", "TAT", "CAS", "Mach", "TAS", "wind",
-                "GS", "rate", "grad", "ft per", "time", "dist");
+                "GS", "rate", "grad", "grad", "time", "dist");
         line(
                 ROW, "alt ft", "QNH ft", "alt ft", "°C", "dev K", "°C", "kn", "", "kn", "kn", "kn",
-                "ft/min", "%", "NM", "min:s", "NM");
+                "ft/min", "%", "ft/NM", "min:s", "NM");
         for (BriefingLevel level : briefing.levels()) {
             for (ClimbEvent event : level.events()) {
                 line("- %s", event.text());

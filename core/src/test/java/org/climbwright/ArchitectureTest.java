@@ -1,0 +1,116 @@
+package org.climbwright;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The house: a room uses only what lies below it, and figures are the same everywhere. */
+@AnalyzeClasses(
+        packages = "org.climbwright",
+        importOptions = {ImportOption.DoNotIncludeTests.class})
+class ArchitectureTest {
+    /** The rooms of core from the ground up: each uses only what stands before it. */
+    private static final List<String> FLOORS =
+            List.of(
+                    "unit",
+                    "quantity",
+                    "numeric",
+                    "atmosphere",
+                    "sounding",
+                    "airspeed",
+                    "path",
+                    "icing",
+                    "briefing");
+
+    /** Math functions that the language fixes to the last bit. */
+    private static final Set<String> EXACT =
+            Set.of("abs", "min", "max", "sqrt", "rint", "ceil", "floor", "round", "ulp");
+
+    @ArchTest
+    static void everyRoomHasAFloor(JavaClasses all) {
+        Set<String> rooms =
+                all.stream().map(type -> room(type.getPackageName())).collect(Collectors.toSet());
+        assertThat(rooms).containsExactlyInAnyOrderElementsOf(FLOORS);
+    }
+
+    private static String room(String packageName) {
+        String inside = packageName.substring("org.climbwright.".length());
+        int dot = inside.indexOf('.');
+        return dot < 0 ? inside : inside.substring(0, dot);
+    }
+
+    @ArchTest
+    static void noRoomReachesUp(JavaClasses all) {
+        for (int floor = 0; floor < FLOORS.size() - 1; floor++) {
+            String[] above =
+                    IntStream.range(floor + 1, FLOORS.size())
+                            .mapToObj(i -> "org.climbwright." + FLOORS.get(i) + "..")
+                            .toArray(String[]::new);
+            noClasses()
+                    .that()
+                    .resideInAPackage("org.climbwright." + FLOORS.get(floor) + "..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(above)
+                    .check(all);
+        }
+    }
+
+    @ArchTest
+    static final ArchRule noRoomReachesSideways =
+            noClasses()
+                    .that()
+                    .resideInAnyPackage(
+                            "org.climbwright.airspeed..",
+                            "org.climbwright.path..",
+                            "org.climbwright.icing..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("org.climbwright.sounding..");
+
+    @ArchTest
+    static final ArchRule noCircles =
+            slices().matching("org.climbwright.(**)").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule sameFiguresEverywhere =
+            noClasses()
+                    .should()
+                    .callMethodWhere(
+                            new DescribedPredicate<JavaCall<?>>("is a function of Math not exact") {
+                                @Override
+                                public boolean test(JavaCall<?> call) {
+                                    return call.getTargetOwner().isEquivalentTo(Math.class)
+                                            && !EXACT.contains(call.getName());
+                                }
+                            });
+
+    @ArchTest
+    static final ArchRule fewFriends =
+            classes()
+                    .that()
+                    .resideInAnyPackage(
+                            FLOORS.stream()
+                                    .skip(2)
+                                    .map(room -> "org.climbwright." + room + "..")
+                                    .toArray(String[]::new))
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            Stream.of("java..", "org.climbwright..", "org.jspecify..")
+                                    .toArray(String[]::new));
+}

@@ -1,0 +1,311 @@
+package org.climbwright.briefing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.briefing.ClimbEvent.Kind;
+import org.climbwright.icing.EngineIcingRule;
+import org.climbwright.path.ClimbRates;
+import org.climbwright.path.Scene;
+import org.climbwright.path.Side;
+import org.climbwright.quantity.OutsideModelException;
+import org.climbwright.quantity.altitude.AltitudeOnQnh;
+import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.path.Mass;
+import org.climbwright.quantity.path.TrueDirection;
+import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.speed.Mach;
+import org.climbwright.quantity.temperature.TemperatureDifference;
+import org.climbwright.quantity.temperature.TotalAirTemperature;
+import org.climbwright.sounding.Sounding;
+import org.climbwright.sounding.SoundingLevel;
+import org.climbwright.sounding.UnobservedWind;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("A climb briefing")
+class ClimbBriefingTest {
+    private static final double NONE = Double.NaN;
+
+    /**
+     * Invented air: 2 °C at the ground, an inversion, a second and a third 0 °C level, no moisture
+     * aloft.
+     */
+    private static final Sounding AIR =
+            Sounding.of(
+                    "invented",
+                    "",
+                    List.of(
+                            level(1000, 100, 2, 1, 5),
+                            level(950, 530, -1, -1.5, 8),
+                            level(900, 980, 3, -5, 10),
+                            level(850, 1460, 1, -10, NONE),
+                            level(700, 3000, -8, -20, 20),
+                            level(500, 5550, -22, -40, 25),
+                            level(300, 9100, -46, NONE, 40),
+                            level(200, 11750, -56, NONE, 45)));
+
+    private static final ClimbRates RATES =
+            Scene.rates(Scene.row(-1000, 3000), Scene.row(20000, 2000), Scene.row(37000, 500));
+
+    private final ClimbBriefing briefing = ClimbBriefing.of(plan(30000), AIR);
+
+    private static SoundingLevel level(
+            double hpa, double metres, double celsius, double dewCelsius, double southerlyMps) {
+        return SoundingLevel.ofSi(
+                hpa * 100.0,
+                metres,
+                celsius + 273.15,
+                dewCelsius + 273.15,
+                Double.isNaN(southerlyMps) ? NONE : 0.0,
+                southerlyMps);
+    }
+
+    private static ClimbPlan plan(double levelFeet) {
+        return new ClimbPlan(
+                new Aerodrome(
+                        "invented",
+                        GeopotentialAltitude.ofMetres(150),
+                        AltitudeOnQnh.ofFeet(5000),
+                        Optional.empty()),
+                RATES,
+                Mass.ofKilograms(50000),
+                new ScheduledSpeeds(
+                        CalibratedAirspeed.ofKnots(250),
+                        AltitudeOnQnh.ofFeet(10000),
+                        CalibratedAirspeed.ofKnots(290),
+                        Mach.of(0.7)),
+                PressureAltitude.ofFeet(levelFeet),
+                TrueDirection.ofDegrees(0),
+                new EngineIcingRule(TotalAirTemperature.ofCelsius(10), 0.8),
+                Duration.ofSeconds(10),
+                UnobservedWind.NOT_KNOWN,
+                TemperatureDifference.ofKelvins(1));
+    }
+
+    @Test
+    @DisplayName("begins where an altimeter on its QNH shows the aerodrome's elevation")
+    void beginsAtTheElevation() {
+        BriefingLevel first = briefing.levels().get(0);
+        assertThat(first.altitudeOnQnh().orElseThrow().inMetres()).isCloseTo(150, within(1e-8));
+        assertThat(first.state().air().geopotentialAltitude().orElseThrow().inMetres())
+                .isCloseTo(150, within(1e-8));
+        assertThat(first.state().timeS()).isZero();
+    }
+
+    @Test
+    @DisplayName("takes a QNH that the plan states, and leaves the air as it is")
+    void statedQnh() {
+        ClimbPlan stated =
+                plan(30000)
+                        .from(
+                                new Aerodrome(
+                                        "invented",
+                                        GeopotentialAltitude.ofMetres(150),
+                                        AltitudeOnQnh.ofFeet(5000),
+                                        Optional.of(AltimeterSetting.ofHectopascals(990))));
+        ClimbBriefing other = ClimbBriefing.of(stated, AIR);
+        assertThat(other.qnh()).isEqualTo(AltimeterSetting.ofHectopascals(990));
+        assertThat(other.path().bottom()).isEqualTo(briefing.path().bottom());
+    }
+
+    @Test
+    @DisplayName("has a line each 2,000 ft of pressure altitude")
+    void every2000Feet() {
+        List<Double> feet =
+                briefing.levels().stream()
+                        .map(level -> level.state().pressureAltitude().inFeet())
+                        .toList();
+        for (double each = 2000; each <= 30000; each += 2000) {
+            assertThat(feet).contains(each);
+        }
+        assertThat(feet).isSorted();
+    }
+
+    @Test
+    @DisplayName("tells every kind of event of this climb, in the order of the climb")
+    void events() {
+        List<Kind> kinds = new ArrayList<>();
+        briefing.levels().forEach(l -> l.events().forEach(event -> kinds.add(event.kind())));
+        assertThat(kinds)
+                .containsExactly(
+                        Kind.BOTTOM,
+                        Kind.ICING_ENTRY,
+                        Kind.ZERO_CELSIUS,
+                        Kind.INVERSION_BASE,
+                        Kind.ZERO_CELSIUS,
+                        Kind.ICING_EXIT,
+                        Kind.INVERSION_TOP,
+                        Kind.TRANSITION_ALTITUDE,
+                        Kind.ZERO_CELSIUS,
+                        Kind.CHECK,
+                        Kind.CHANGE_OF_SPEED,
+                        Kind.ICING_ENTRY,
+                        Kind.CHECK,
+                        Kind.CROSSOVER,
+                        Kind.ICING_EXIT,
+                        Kind.CHECK,
+                        Kind.TOP);
+    }
+
+    @Test
+    @DisplayName("puts the speed limit at its altitude on QNH and not at a pressure altitude")
+    void speedLimitOnQnh() {
+        BriefingLevel change = only(Kind.CHANGE_OF_SPEED);
+        double expected =
+                PressureAltitude.ofFeet(10000).inMetres()
+                        + StandardAir.altitudeFromPressure(briefing.qnh().inPascals());
+        assertThat(change.state().pressureAltitude().inMetres()).isCloseTo(expected, within(1e-9));
+        assertThat(Math.abs(change.state().pressureAltitude().inFeet() - 10000))
+                .isGreaterThan(30.0);
+        assertThat(change.side()).isEqualTo(Side.BELOW);
+        BriefingLevel after = briefing.levels().get(briefing.levels().indexOf(change) + 1);
+        assertThat(after.side()).isEqualTo(Side.ABOVE);
+        assertThat(after.state().pressureAltitude()).isEqualTo(change.state().pressureAltitude());
+        assertThat(after.state().calibratedAirspeed().inKnots()).isEqualTo(290);
+    }
+
+    @Test
+    @DisplayName("tells how far the altimeter jumps at the transition altitude, and no QNH above")
+    void transitionAltitude() {
+        BriefingLevel transition = only(Kind.TRANSITION_ALTITUDE);
+        double feet = transition.state().pressureAltitude().inFeet();
+        assertThat(transition.altitudeOnQnh().orElseThrow().inFeet()).isCloseTo(5000, within(1e-9));
+        assertThat(transition.events().get(0).text())
+                .isEqualTo(
+                        String.format(
+                                "transition altitude: altimeter from 5000 to %.0f ft (%+.0f)",
+                                feet, feet - 5000));
+        briefing.levels().stream()
+                .filter(level -> level.state().pressureAltitude().inFeet() > feet + 1)
+                .forEach(level -> assertThat(level.altitudeOnQnh()).isEmpty());
+    }
+
+    @Test
+    @DisplayName("has the 0 °C levels of the sounding with their direction")
+    void freezingLevels() {
+        assertThat(briefing.freezingLevels()).hasSize(3);
+        assertThat(briefing.freezingLevels().stream().map(c -> c.trend().name()))
+                .containsExactly("FALLING", "RISING", "FALLING");
+    }
+
+    @Test
+    @DisplayName("says where engine anti-ice is due, by when, and where nobody knows")
+    void icing() {
+        assertThat(briefing.icingConditions()).hasSize(1);
+        assertThat(briefing.antiIceOnBy(briefing.icingConditions().get(0))).isEmpty();
+        assertThat(briefing.icingNotKnown()).hasSize(1);
+        // dew points end at 500 hPa
+        assertThat(briefing.icingNotKnown().get(0).entry().air().pressurePa())
+                .isCloseTo(50000.0, within(0.01));
+        assertThat(briefing.antiIceOnBy(briefing.icingNotKnown().get(0))).isPresent();
+    }
+
+    @Test
+    @DisplayName("does not call it an exit when the climb ends inside")
+    void endsInside() {
+        BriefingLevel top = briefing.levels().get(briefing.levels().size() - 1);
+        assertThat(top.events().get(0).text())
+                .isEqualTo("icing conditions not known, still where the climb ends");
+    }
+
+    @Test
+    @DisplayName("says how far the air is from that of the table of rates")
+    void notesTheAir() {
+        assertThat(briefing.notes())
+                .anyMatch(
+                        note ->
+                                note.startsWith(
+                                        "The table of rates is for ISA+0 K, this air is ISA"));
+    }
+
+    @Test
+    @DisplayName("always says what it is good for, and defers to those who decide")
+    void limits() {
+        assertThat(briefing.limits().get(0))
+                .isEqualTo(
+                        "For study and simulation, not for use in flight: the flight manual, the"
+                                + " operator's procedures, local regulations and licensed practice"
+                                + " decide.");
+        assertThat(briefing.limits()).anyMatch(limit -> limit.contains("not \"no icing\""));
+    }
+
+    @Nested
+    @DisplayName("of a climb that cannot be had in full")
+    class NotInFull {
+        @Test
+        @DisplayName("ends where the sounding ends, and says so")
+        void soundingEnds() {
+            Sounding shallow = Sounding.of("", "", AIR.levels().subList(0, 6));
+            ClimbBriefing shorter = ClimbBriefing.of(plan(30000), shallow);
+            assertThat(shorter.path().endsBecause()).isEqualTo("the known air ends");
+            assertThat(shorter.notes().get(0))
+                    .isEqualTo(
+                            "The climb ends at 18289 ft and not at 30000 ft: the known air ends.");
+        }
+
+        @Test
+        @DisplayName("has no ground speed without a wind, and says why")
+        void noWind() {
+            List<SoundingLevel> calmless =
+                    AIR.levels().stream()
+                            .map(
+                                    l ->
+                                            SoundingLevel.ofSi(
+                                                    l.staticPressure().orElseThrow().inPascals(),
+                                                    l.geopotentialAltitude()
+                                                            .orElseThrow()
+                                                            .inMetres(),
+                                                    l.staticAirTemperature()
+                                                            .orElseThrow()
+                                                            .inKelvins(),
+                                                    NONE,
+                                                    NONE,
+                                                    NONE))
+                            .toList();
+            ClimbBriefing windless = ClimbBriefing.of(plan(30000), Sounding.of("", "", calmless));
+            assertThat(windless.levels())
+                    .allMatch(level -> level.state().groundSpeed().isEmpty())
+                    .allMatch(level -> level.state().groundGradient().isEmpty());
+            // nothing covered yet is known; everything after it is not
+            assertThat(windless.levels().subList(1, windless.levels().size()))
+                    .allMatch(level -> level.state().distance().isEmpty());
+            assertThat(windless.notes()).anyMatch(note -> note.startsWith("No wind was observed"));
+        }
+
+        @Test
+        @DisplayName("refuses an aerodrome below the lowest level of the sounding, with the range")
+        void aerodromeBelow() {
+            ClimbPlan low =
+                    plan(30000)
+                            .from(
+                                    plan(30000)
+                                            .aerodrome()
+                                            .withElevation(GeopotentialAltitude.ofMetres(99)));
+            assertThatThrownBy(() -> ClimbBriefing.of(low, AIR))
+                    .isInstanceOf(OutsideModelException.class)
+                    .hasMessage(
+                            "aerodrome elevation must be from 100.0 to 11750.0 m, but was 99.0 m:"
+                                    + " the sounding has no air outside, choose an elevation within"
+                                    + " it");
+        }
+    }
+
+    private BriefingLevel only(Kind kind) {
+        List<BriefingLevel> found =
+                briefing.levels().stream()
+                        .filter(l -> l.events().stream().anyMatch(event -> event.kind() == kind))
+                        .toList();
+        assertThat(found).hasSize(1);
+        return found.get(0);
+    }
+}

@@ -1,0 +1,173 @@
+package org.climbwright.icing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.util.List;
+import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.atmosphere.Winds;
+import org.climbwright.path.ClimbPath;
+import org.climbwright.path.ClimbState;
+import org.climbwright.path.Scene;
+import org.climbwright.quantity.altitude.AltitudeChange;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.temperature.TotalAirTemperature;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("Icing conditions along a climb")
+class IcingSpanTest {
+    private static final EngineIcingRule RULE =
+            new EngineIcingRule(TotalAirTemperature.ofCelsius(10), 0.8);
+
+    @Test
+    @DisplayName("in saturated air begin where total air temperature falls to 10 °C")
+    void beginAtTheThreshold() {
+        ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
+        List<IcingSpan> spans = IcingSpan.along(path, RULE);
+        assertThat(spans.get(0).kind()).isEqualTo(IcingSpan.Kind.CONDITIONS);
+        assertThat(spans.get(0).entry().totalAirTemperature().inCelsius())
+                .isCloseTo(10.0, within(1e-5));
+        ClimbState below = path.at(spans.get(0).from().minus(oneFoot()));
+        assertThat(below.totalAirTemperature().inCelsius()).isGreaterThan(10.0);
+    }
+
+    @Test
+    @DisplayName("end where the climb accelerates and total air temperature jumps above 10 °C")
+    void endWhereItAccelerates() {
+        // At 10,000 ft 250 kn has a total air temperature of 5.8 °C, 290 kn one of 9.5 °C.
+        EngineIcingRule rule = new EngineIcingRule(TotalAirTemperature.ofCelsius(8), 0.8);
+        List<IcingSpan> spans = IcingSpan.along(climb(new MoistStandardAir(h -> 1.0)), rule);
+        assertThat(spans).hasSize(2);
+        assertThat(spans.get(0).to()).isEqualTo(PressureAltitude.ofFeet(10000));
+        assertThat(spans.get(0).exit().calibratedAirspeed().inKnots()).isEqualTo(250);
+        assertThat(spans.get(1).entry().totalAirTemperature().inCelsius())
+                .isCloseTo(8.0, within(1e-5));
+    }
+
+    @Test
+    @DisplayName("follow the moisture: a layer from 4,000 to 5,000 m is one span to its edges")
+    void followTheMoisture() {
+        // rises through 80 % at 4,000 m and falls through it at 5,000 m
+        MoistStandardAir air =
+                new MoistStandardAir(
+                        h -> Math.max(0.1, 1.0 - Math.abs(h - 4500.0) / 500.0 * 0.2),
+                        List.of(2250.0, 4500.0, 6750.0));
+        List<IcingSpan> spans = IcingSpan.along(climb(air), RULE);
+        assertThat(spans).hasSize(1);
+        assertThat(spans.get(0).from().inMetres()).isCloseTo(4000.0, within(2e-3));
+        assertThat(spans.get(0).to().inMetres()).isCloseTo(5000.0, within(2e-3));
+        assertThat(spans.get(0).reason())
+                .matches(
+                        "total air temperature \\d\\.\\d to -?\\d\\.\\d °C \\(rule: 10\\.0 °C or"
+                                + " below\\); relative humidity over water 80 to 100 % \\(rule: 80"
+                                + " % or above\\)");
+    }
+
+    @Test
+    @DisplayName("hold at the thresholds themselves: humidity of exactly 80 % counts")
+    void thresholdsIncluded() {
+        MoistStandardAir air = new MoistStandardAir(h -> 1.0);
+        EngineIcingRule saturated =
+                new EngineIcingRule(TotalAirTemperature.ofCelsius(10), 0.999999999);
+        assertThat(IcingSpan.along(climb(air), saturated)).isNotEmpty();
+    }
+
+    @Test
+    @DisplayName("are none in dry air, and none in air that is too warm")
+    void none() {
+        assertThat(IcingSpan.along(climb(new MoistStandardAir(h -> 0.5)), RULE)).isEmpty();
+        EngineIcingRule never = new EngineIcingRule(TotalAirTemperature.ofCelsius(-90), 0.8);
+        assertThat(IcingSpan.along(climb(new MoistStandardAir(h -> 1.0)), never)).isEmpty();
+    }
+
+    @Test
+    @DisplayName("cover the whole climb when it is cold and moist from the start")
+    void wholeClimb() {
+        EngineIcingRule always = new EngineIcingRule(TotalAirTemperature.ofCelsius(40), 0.8);
+        ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
+        List<IcingSpan> spans = IcingSpan.along(path, always);
+        assertThat(spans).hasSize(1);
+        assertThat(spans.get(0).from()).isEqualTo(path.bottom());
+        assertThat(spans.get(0).to()).isEqualTo(path.top());
+    }
+
+    @Nested
+    @DisplayName("where humidity is not known")
+    class WhereHumidityIsNotKnown {
+        @Test
+        @DisplayName("cannot be told: a span of its own from where it is cold enough, never none")
+        void cannotTell() {
+            List<IcingSpan> spans =
+                    IcingSpan.along(climb(new MoistStandardAir(h -> Double.NaN)), RULE);
+            assertThat(spans).allMatch(span -> span.kind() == IcingSpan.Kind.NOT_KNOWN);
+            assertThat(spans.get(0).entry().totalAirTemperature().inCelsius())
+                    .isCloseTo(10.0, within(1e-5));
+            assertThat(spans.get(0).reason())
+                    .endsWith("humidity was not observed, so moisture is not known");
+        }
+
+        @Test
+        @DisplayName("pass into conditions where the humidity becomes known")
+        void becomesKnown() {
+            double edge = 6000.0;
+            MoistStandardAir air =
+                    new MoistStandardAir(h -> h < edge ? 1.0 : Double.NaN, List.of(edge));
+            List<IcingSpan> spans = IcingSpan.along(climb(air), RULE);
+            IcingSpan last = spans.get(spans.size() - 1);
+            IcingSpan before = spans.get(spans.size() - 2);
+            assertThat(before.kind()).isEqualTo(IcingSpan.Kind.CONDITIONS);
+            assertThat(last.kind()).isEqualTo(IcingSpan.Kind.NOT_KNOWN);
+            assertThat(before.to()).isEqualTo(last.from());
+            assertThat(last.from().inMetres()).isCloseTo(edge, within(1e-6));
+        }
+    }
+
+    @Nested
+    @DisplayName("give the point for protection")
+    class GiveThePoint {
+        @Test
+        @DisplayName("as long before the entry as the lead")
+        void lead() {
+            ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
+            IcingSpan span = IcingSpan.along(path, RULE).get(0);
+            ClimbState onBy = span.onBy(path, Duration.ofSeconds(60)).orElseThrow();
+            assertThat(span.entry().timeS() - onBy.timeS()).isCloseTo(60.0, within(1e-6));
+            // 60 s at 1,500 ft/min
+            assertThat(span.from().minus(onBy.pressureAltitude()).inFeet())
+                    .isCloseTo(1500.0, within(1e-3));
+        }
+
+        @Test
+        @DisplayName("as none when it lies before the climb")
+        void beforeTheClimb() {
+            ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
+            IcingSpan span = IcingSpan.along(path, RULE).get(0);
+            assertThat(span.onBy(path, Duration.ofHours(1))).isEmpty();
+        }
+    }
+
+    @Test
+    @DisplayName("need a humidity above 0 and up to 1 in the rule")
+    void rule() {
+        TotalAirTemperature ten = TotalAirTemperature.ofCelsius(10);
+        for (double humidity : new double[] {0.0, -0.1, 1.1, Double.NaN}) {
+            assertThatThrownBy(() -> new EngineIcingRule(ten, humidity))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessage(
+                            "least relative humidity must be above 0.0 and up to 1.0, but was "
+                                    + humidity);
+        }
+    }
+
+    private static ClimbPath climb(Atmosphere air) {
+        return Scene.path(Scene.constantRate(1500), air, Winds.calm());
+    }
+
+    private static AltitudeChange oneFoot() {
+        return AltitudeChange.ofFeet(1);
+    }
+}

@@ -1,0 +1,43 @@
+package org.climbwright.icing;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.atmosphere.MoistAir;
+import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.quantity.ModelRange;
+
+/** Standard temperatures with a relative humidity of one's own by pressure altitude, in metres. */
+record MoistStandardAir(DoubleUnaryOperator relativeHumidity, List<Double> bendsM)
+        implements Atmosphere {
+
+    MoistStandardAir(DoubleUnaryOperator relativeHumidity) {
+        this(relativeHumidity, List.of());
+    }
+
+    @Override
+    public ModelRange range() {
+        return new ModelRange("static pressure", 10000.0, 105000.0, "Pa", "the scene ends there");
+    }
+
+    @Override
+    public double temperature(double pressurePa) {
+        return StandardAir.temperatureFromPressure(pressurePa);
+    }
+
+    @Override
+    public double geopotentialAltitude(double pressurePa) {
+        return StandardAir.altitudeFromPressure(pressurePa);
+    }
+
+    @Override
+    public double vapourPressure(double pressurePa) {
+        return MoistAir.saturationVapourPressure(temperature(pressurePa))
+                * relativeHumidity.applyAsDouble(StandardAir.altitudeFromPressure(pressurePa));
+    }
+
+    @Override
+    public double[] bends() {
+        return bendsM.stream().mapToDouble(StandardAir::pressureFromAltitude).toArray();
+    }
+}

@@ -1,0 +1,36 @@
+package org.climbwright.examples.readme;
+
+import static java.util.Locale.ROOT;
+import static org.climbwright.atmosphere.StandardAir.temperatureFromPressure;
+
+import org.climbwright.airspeed.Airspeeds;
+import org.climbwright.atmosphere.AirState;
+import org.climbwright.atmosphere.AltitudeDatum;
+import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.quantity.speed.CalibratedAirspeed;
+
+/** The README's example: the lines between the two marks stand there word for word. */
+public final class TenLines {
+    private TenLines() {}
+
+    /**
+     * Prints the README's answers.
+     *
+     * @param args not used
+     */
+    public static void main(String[] args) {
+        // begin
+        AltitudeDatum qnh = AltitudeDatum.onQnh(AltimeterSetting.parse("1020 hPa"));
+        Atmosphere warmDay = Atmosphere.of(p -> temperatureFromPressure(p) + 10.0, qnh);
+        AirState air = warmDay.at(PressureAltitude.parse("FL300"));
+        Airspeeds climb = Airspeeds.from(CalibratedAirspeed.parse("300 kn"), air);
+        System.out.printf(ROOT, "Mach %.4f%n", climb.mach().number());
+        System.out.printf(ROOT, "TAS %.1f kn%n", climb.trueAirspeed().inKnots());
+        System.out.printf(ROOT, "TAT %.1f °C%n", climb.totalAirTemperature().inCelsius());
+        air.geometricAltitude()
+                .ifPresent(z -> System.out.printf(ROOT, "true altitude %.0f ft%n", z.inFeet()));
+        // end
+    }
+}

@@ -1,0 +1,109 @@
+package org.climbwright.examples.briefing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The briefing as JSON")
+class JsonReportTest {
+    private static Program run;
+    private static JsonNode json;
+
+    @BeforeAll
+    static void run() throws Exception {
+        run = Program.run("--format", "json");
+        json = new ObjectMapper().readTree(run.out());
+    }
+
+    @Test
+    @DisplayName("is JSON and nothing else on standard output")
+    void nothingElse() {
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).startsWith("{").endsWith("}\n");
+    }
+
+    @Test
+    @DisplayName("has every figure of every level, a number or null, with its unit in the name")
+    void levels() {
+        assertThat(json.get("levels").size()).isGreaterThan(20);
+        for (JsonNode level : json.get("levels")) {
+            List<String> names = new ArrayList<>();
+            level.fieldNames().forEachRemaining(names::add);
+            assertThat(names)
+                    .containsExactly(
+                            "pressureAltitudeFt",
+                            "altitudeOnQnhFt",
+                            "geopotentialAltitudeFt",
+                            "trueAltitudeFt",
+                            "staticAirTemperatureC",
+                            "isaDeviationK",
+                            "totalAirTemperatureC",
+                            "calibratedAirspeedKn",
+                            "mach",
+                            "trueAirspeedKn",
+                            "alongTrackWindKn",
+                            "groundSpeedKn",
+                            "rateFtPerMin",
+                            "gradientPercent",
+                            "gradientFtPerNm",
+                            "timeS",
+                            "distanceNm",
+                            "events");
+            for (String name : names.subList(0, names.size() - 1)) {
+                assertThat(level.get(name).isNumber() || level.get(name).isNull())
+                        .as(name)
+                        .isTrue();
+            }
+        }
+    }
+
+    @Test
+    @DisplayName("has numbers as they came in: 8000 and not 8000.000000000001, 290 and not 289.99")
+    void numbersAsTheyCameIn() {
+        assertThat(run.out()).contains("\"pressureAltitudeFt\" : 8000,");
+        assertThat(run.out()).contains("\"pressureAltitudeFt\" : 34000,");
+        assertThat(run.out()).contains("\"calibratedAirspeedKn\" : 290,");
+        assertThat(run.out()).contains("\"mach\" : 0.76,");
+        assertThat(run.out()).contains("\"elevationFt\" : 1200,");
+    }
+
+    @Test
+    @DisplayName("has the 0 °C levels with their direction, to 1 m and 1 ft of the answers")
+    void freezingLevels() {
+        // independent computation, T linear in ln p between the levels of the listing
+        freezingLevel(0, 4118.65, 1279.94, "falling");
+        freezingLevel(1, 5398.06, 1662.61, "rising");
+        freezingLevel(2, 9956.26, 3077.0, "falling");
+        assertThat(json.get("freezingLevels").size()).isEqualTo(3);
+    }
+
+    private static void freezingLevel(int i, double feet, double metres, String direction) {
+        JsonNode level = json.get("freezingLevels").get(i);
+        assertThat(level.get("pressureAltitudeFt").doubleValue()).isCloseTo(feet, within(1.0));
+        assertThat(level.get("geopotentialAltitudeFt").doubleValue() * 0.3048)
+                .isCloseTo(metres, within(1.0));
+        assertThat(level.get("direction").textValue()).isEqualTo(direction);
+    }
+
+    @Test
+    @DisplayName("has the icing conditions with levels and reason")
+    void icing() {
+        JsonNode span = json.get("icingConditions").get(0);
+        assertThat(span.get("fromFt").doubleValue()).isLessThan(span.get("toFt").doubleValue());
+        assertThat(span.get("reason").textValue()).contains("total air temperature");
+        assertThat(json.get("icingNotKnown").isArray()).isTrue();
+    }
+
+    @Test
+    @DisplayName("carries its limits")
+    void limits() {
+        assertThat(json.get("limits").size()).isGreaterThanOrEqualTo(5);
+    }
+}

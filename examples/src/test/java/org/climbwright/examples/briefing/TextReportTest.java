@@ -1,0 +1,64 @@
+package org.climbwright.examples.briefing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The briefing as text")
+class TextReportTest {
+    private final Program run = Program.run();
+
+    @Test
+    @DisplayName("is printed by the program without any option, and nothing else is")
+    void runs() {
+        assertThat(run.code()).isZero();
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).startsWith("CLIMB BRIEFING  Invented twin-jet");
+    }
+
+    @Test
+    @DisplayName("fits 100 columns")
+    void width() {
+        assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    @DisplayName("has the three 0 °C levels of the Norman sounding, 4119, 5398 and 9956 ft")
+    void freezingLevels() {
+        // independent computation, T linear in ln p: 4118.65, 5398.06 and 9956.26 ft
+        assertThat(run.out())
+                .contains(
+                        """
+                        0 °C LEVELS of the sounding
+                            4119 ft pressure altitude, colder above
+                            5398 ft pressure altitude, warmer above
+                            9956 ft pressure altitude, colder above
+                        """);
+    }
+
+    @Test
+    @DisplayName("says in words where icing conditions are, and by when anti-ice should be on")
+    void icing() {
+        assertThat(run.out())
+                .contains("ICING CONDITIONS for engine anti-ice, by the rule of the scenario")
+                .contains(": in conditions\n")
+                .contains("Engine anti-ice on before the climb begins.");
+    }
+
+    @Test
+    @DisplayName("ends with its limits")
+    void limits() {
+        assertThat(run.out().stripTrailing())
+                .contains(
+                        "LIMITS OF THIS BRIEFING\n"
+                                + "  For study and simulation, not for use in flight")
+                .endsWith("An altimeter shows the true altitude only at the aerodrome of its QNH.");
+    }
+
+    @Test
+    @DisplayName("never writes a minus before a nothing")
+    void noNegativeZero() {
+        assertThat(run.out()).doesNotContain(" -0.0 ").doesNotContain(" -0 ");
+    }
+}

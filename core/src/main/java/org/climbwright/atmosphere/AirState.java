@@ -158,6 +158,79 @@ public final class AirState implements Serializable {
     }
 
     /**
+     * Returns the dynamic viscosity.
+     *
+     * @return dynamic viscosity [Pa·s]
+     * @throws org.climbwright.quantity.OutsideModelException outside 100 to 400 K
+     * @source {@link DryAir#dynamicViscosity}
+     */
+    public double dynamicViscosityPaS() {
+        return DryAir.dynamicViscosity(temperatureK);
+    }
+
+    /**
+     * Returns the kinematic viscosity: dynamic viscosity over density.
+     *
+     * @return kinematic viscosity [m²/s]
+     * @throws org.climbwright.quantity.OutsideModelException outside 100 to 400 K
+     * @source {@link DryAir#dynamicViscosity} and {@link #densityKgPerM3}
+     */
+    public double kinematicViscosityM2PerS() {
+        return dynamicViscosityPaS() / densityKgPerM3();
+    }
+
+    /**
+     * Returns the thermal conductivity.
+     *
+     * @return thermal conductivity [W/(m·K)]
+     * @throws org.climbwright.quantity.OutsideModelException outside 100 to 400 K
+     * @source {@link DryAir#thermalConductivity}
+     */
+    public double thermalConductivityWPerMK() {
+        return DryAir.thermalConductivity(temperatureK);
+    }
+
+    /**
+     * Returns the temperature ratio θ.
+     *
+     * @return temperature over that of standard air at mean sea level
+     */
+    public double temperatureRatio() {
+        return temperatureK / IcaoConstants.SEA_LEVEL_TEMPERATURE_K;
+    }
+
+    /**
+     * Returns the pressure ratio δ.
+     *
+     * @return pressure over that of standard air at mean sea level
+     */
+    public double pressureRatio() {
+        return pressurePa / IcaoConstants.SEA_LEVEL_PRESSURE_PA;
+    }
+
+    /**
+     * Returns the density ratio σ.
+     *
+     * @return density over that of standard air at mean sea level, 1.22500001812 kg/m³
+     * @throws org.climbwright.quantity.OutsideModelException outside 100 to 400 K
+     */
+    public double densityRatio() {
+        return densityKgPerM3() / IcaoConstants.SEA_LEVEL_DENSITY_KG_PER_M3;
+    }
+
+    /**
+     * Returns the acceleration of gravity.
+     *
+     * @return acceleration [m/s²]; empty when the altitude is not known
+     * @source {@link Geopotential#gravity}
+     */
+    public OptionalDouble gravityMps2() {
+        return geometricAltitude()
+                .map(z -> OptionalDouble.of(Geopotential.gravity(z.inMetres())))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /**
      * Tells whether the vapour pressure is known.
      *
      * @return false when dew point and relative humidity are empty because nobody knows them

@@ -2,6 +2,7 @@ package org.climbwright.atmosphere;
 
 import org.climbwright.numeric.BracketingSolver;
 import org.climbwright.quantity.ModelRange;
+import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.StaticPressure;
@@ -159,6 +160,17 @@ public interface Atmosphere {
      */
     default AirState at(GeopotentialAltitude altitude) {
         return at(StaticPressure.ofPascals(pressureFromAltitude(altitude.inMetres())));
+    }
+
+    /**
+     * Returns the air at a geometric altitude.
+     *
+     * @param altitude geometric altitude above mean sea level
+     * @return the state of the air there
+     * @throws org.climbwright.quantity.OutsideModelException if this air does not reach there
+     */
+    default AirState at(GeometricAltitude altitude) {
+        return at(Geopotential.from(altitude));
     }
 
     /**

@@ -95,6 +95,9 @@ public abstract class Scalar<T extends Scalar<T>> implements Comparable<T>, Seri
 
     private void readObject(ObjectInputStream in) throws IOException, ClassNotFoundException {
         in.defaultReadObject();
+        if (Double.doubleToRawLongBits(si) == Double.doubleToRawLongBits(-0.0)) {
+            throw new InvalidObjectException("a value never holds -0.0");
+        }
         try {
             term().check(si);
         } catch (IllegalArgumentException refused) {

@@ -251,8 +251,7 @@ public final class AviationUnits {
         UnitConverter converter =
                 scale.offset() == 0.0
                         ? factor
-                        // Fahrenheit's zero is known in its own degrees: 459.67 above 0 K.
-                        : factor.concatenate(new AddConverter(scale.offset() / scale.factor()));
+                        : factor.concatenate(new AddConverter(scale.offset()));
         return know(scale, new TransformedUnit<>(scale.label(), si, si, converter));
     }
 

@@ -71,7 +71,7 @@ public enum UnitScale {
     /** Degree Celsius, °C, as a temperature. */
     CELSIUS("°C", TEMPERATURE, 1.0, 273.15),
     /** Degree Fahrenheit, °F, as a temperature. */
-    FAHRENHEIT("°F", TEMPERATURE, 5.0 / 9.0, 459.67 * 5.0 / 9.0),
+    FAHRENHEIT("°F", TEMPERATURE, 5.0 / 9.0, 459.67),
 
     /** Kelvin, K, as an interval. */
     KELVIN_DIFFERENCE("K", TEMPERATURE_DIFFERENCE, 1.0),
@@ -185,9 +185,10 @@ public enum UnitScale {
     }
 
     /**
-     * Returns the SI value of this unit's zero: 273.15 for °C, 0 for all but temperatures.
+     * Returns how far the zero of SI lies below that of this unit, in this unit: 273.15 for °C,
+     * 459.67 for °F, 0 for all but temperatures.
      *
-     * @return the offset in SI
+     * @return the offset, a number of this unit
      */
     public double offset() {
         return offset;
@@ -201,7 +202,7 @@ public enum UnitScale {
      * @accuracy correctly rounded multiplication and addition, at most 1 ulp
      */
     public double toSi(double value) {
-        return offset == 0.0 ? value * factor : value * factor + offset;
+        return (value + offset) * factor;
     }
 
     /**
@@ -216,7 +217,7 @@ public enum UnitScale {
      *     this unit; else the rounded quotient
      */
     public double fromSi(double si) {
-        double quotient = offset == 0.0 ? si / factor : (si - offset) / factor;
+        double quotient = si / factor - offset;
         double rounded = Math.rint(quotient * 1e9) / 1e9;
         return toSi(rounded) == si ? rounded : quotient;
     }

@@ -141,6 +141,13 @@ public final class Main implements Callable<Integer> {
     }
 
     private Sounding chosen(SoundingReading reading) {
+        if (launch == null && reading.soundings().size() > 1) {
+            throw new IllegalArgumentException(
+                    "the sounding holds "
+                            + reading.soundings().size()
+                            + " ascents, choose one with --launch: "
+                            + reading.soundings().stream().map(Sounding::launch).toList());
+        }
         return reading.launchedAt(launch == null ? "" : launch);
     }
 }

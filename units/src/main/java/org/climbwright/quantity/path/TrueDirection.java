@@ -3,7 +3,6 @@ package org.climbwright.quantity.path;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
-import org.climbwright.quantity.Scalar;
 import org.climbwright.quantity.Term;
 import org.climbwright.quantity.edge.Edge;
 import org.climbwright.unit.UnitScale;
@@ -11,9 +10,11 @@ import org.climbwright.unit.UnitScale;
 /**
  * A direction over the ground, clockwise from true north: a track, or where a wind comes from.
  *
+ * <p>North is 0 degrees or 360, as it came in: the two are close and not equal.
+ *
  * <p>Not magnetic: runways, charts and clearances often are, and the variation lies between.
  */
-public final class TrueDirection extends Scalar<TrueDirection> {
+public final class TrueDirection extends AngleValue<TrueDirection> {
     private static final long serialVersionUID = 1L;
     private static final Term TERM =
             Term.of("direction", UnitScale.RADIAN, UnitScale.DEGREE).from(0.0).upTo(2.0 * Math.PI);
@@ -82,59 +83,21 @@ public final class TrueDirection extends Scalar<TrueDirection> {
         return new TrueDirection(TERM.parse(text));
     }
 
-    /**
-     * Returns this value in radians.
-     *
-     * @return the number [rad], as it came in
-     */
-    public double inRadians() {
-        return UnitScale.RADIAN.fromSi(si());
-    }
-
-    /**
-     * Returns this value in degrees.
-     *
-     * @return the number [deg], as it came in
-     */
-    public double inDegrees() {
-        return UnitScale.DEGREE.fromSi(si());
-    }
-
-    /**
-     * Returns this value as a number of any unit of its kind.
-     *
-     * @param unit the unit wanted
-     * @return the number of that unit, as it came in
-     * @throws IllegalArgumentException if the unit does not fit
-     */
-    public double valueIn(Unit<Angle> unit) {
-        return Edge.valueIn(term(), si(), unit);
-    }
-
-    /**
-     * Returns this value as a quantity, the way out to other libraries.
-     *
-     * @param unit the unit wanted
-     * @return a new quantity in that unit
-     * @throws IllegalArgumentException if the unit does not fit
-     */
-    public Quantity<Angle> toQuantity(Unit<Angle> unit) {
-        return Edge.quantity(term(), si(), unit);
-    }
-
     @Override
     protected Term term() {
         return TERM;
     }
 
     /**
-     * Tells whether another value lies within a tolerance of this one.
+     * Tells whether another direction lies within a tolerance of this one, the short way round.
      *
-     * @param other the other value
-     * @param tolerance the largest difference allowed, as a value of the same kind
+     * @param other the other direction; 359 and 1 degrees are 2 degrees apart
+     * @param tolerance the largest difference allowed, told as a direction
      * @return true if the two differ by the tolerance or less
      */
+    @Override
     public boolean isCloseTo(TrueDirection other, TrueDirection tolerance) {
-        return isWithin(other, tolerance.si());
+        double apart = Math.abs(si() - other.si());
+        return Math.min(apart, 2.0 * Math.PI - apart) <= tolerance.si();
     }
 }

@@ -63,10 +63,10 @@ public abstract class PressureValue<T extends PressureValue<T>> extends Scalar<T
      * Tells whether another value lies within a tolerance of this one.
      *
      * @param other the other value
-     * @param tolerance the largest difference allowed, as a value of the same kind
+     * @param tolerance the largest difference allowed
      * @return true if the two differ by the tolerance or less
      */
-    public boolean isCloseTo(T other, T tolerance) {
-        return isWithin(other, tolerance.si());
+    public boolean isCloseTo(T other, DifferentialPressure tolerance) {
+        return isWithin(other, tolerance.inPascals());
     }
 }

@@ -24,7 +24,7 @@ public final class IsaDeviation extends TemperatureInterval<IsaDeviation> {
     }
 
     /**
-     * Returns a ISA deviation given in kelvin, or degrees Celsius as an interval.
+     * Returns an ISA deviation given in kelvin, or degrees Celsius as an interval.
      *
      * @param kelvins the value [K], any finite number
      * @return the value
@@ -35,7 +35,7 @@ public final class IsaDeviation extends TemperatureInterval<IsaDeviation> {
     }
 
     /**
-     * Returns a ISA deviation given in any unit of temperature.
+     * Returns an ISA deviation given in any unit of temperature.
      *
      * @param value the number
      * @param unit its unit
@@ -47,7 +47,7 @@ public final class IsaDeviation extends TemperatureInterval<IsaDeviation> {
     }
 
     /**
-     * Returns a ISA deviation given as a quantity.
+     * Returns an ISA deviation given as a quantity.
      *
      * @param quantity the quantity, in any unit of temperature
      * @return the value

@@ -202,6 +202,14 @@ public final class ClimbBriefing {
             boolean known = span.kind() == IcingSpan.Kind.CONDITIONS;
             String what = known ? "icing conditions" : "icing conditions not known";
             collector.event(span.from(), Kind.ICING_ENTRY, what + " from here");
+            if (known) {
+                Optional<ClimbState> onBy = antiIceOnBy(span);
+                collector.event(
+                        onBy.map(ClimbState::pressureAltitude).orElse(path.bottom()),
+                        Kind.ANTI_ICE_ON,
+                        "engine anti-ice on "
+                                + (onBy.isPresent() ? "by here" : "before the climb begins"));
+            }
             collector.event(
                     span.to(),
                     Kind.ICING_EXIT,

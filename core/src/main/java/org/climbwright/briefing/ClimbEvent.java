@@ -20,6 +20,8 @@ public record ClimbEvent(Kind kind, String text) {
         TRANSITION_ALTITUDE,
         /** The air passes 0 °C. */
         ZERO_CELSIUS,
+        /** The point by which engine anti-ice should be on. */
+        ANTI_ICE_ON,
         /** Icing conditions begin. */
         ICING_ENTRY,
         /** Icing conditions end. */

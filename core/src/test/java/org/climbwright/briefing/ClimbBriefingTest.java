@@ -139,6 +139,7 @@ class ClimbBriefingTest {
         assertThat(kinds)
                 .containsExactly(
                         Kind.BOTTOM,
+                        Kind.ANTI_ICE_ON,
                         Kind.ICING_ENTRY,
                         Kind.ZERO_CELSIUS,
                         Kind.INVERSION_BASE,

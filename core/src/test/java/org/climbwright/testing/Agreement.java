@@ -1,9 +1,8 @@
 package org.climbwright.testing;
 
-import org.assertj.core.api.Condition;
-
 import java.math.BigDecimal;
 import java.math.MathContext;
+import org.assertj.core.api.Condition;
 
 /**
  * How well a number of ours agrees with a number from outside, which comes as the text that was

@@ -1,7 +1,6 @@
 package org.climbwright.testing;
 
 import ch.obermuhlner.math.big.BigDecimalMath;
-
 import java.math.BigDecimal;
 import java.math.MathContext;
 

@@ -147,17 +147,23 @@ final class TextReport {
                 minutes(span.exit().timeS()),
                 what);
         paragraph("    ", span.reason() + ".");
-        paragraph(
-                "    ",
+        boolean known = span.kind() == IcingSpan.Kind.CONDITIONS;
+        String due =
                 briefing.antiIceOnBy(span)
                         .map(
                                 state ->
                                         format(
-                                                "Engine anti-ice on by %.0f ft, %s: %d s ahead.",
+                                                "on by %.0f ft, %s",
                                                 state.pressureAltitude().inFeet(),
-                                                minutes(state.timeS()),
-                                                briefing.plan().antiIceLead().toSeconds()))
-                        .orElse("Engine anti-ice on before the climb begins."));
+                                                minutes(state.timeS())))
+                        .orElse("on before the climb begins");
+        paragraph(
+                "    ",
+                format(
+                        "%s %s: %d s ahead.",
+                        known ? "Engine anti-ice" : "If there is visible moisture, engine anti-ice",
+                        due,
+                        briefing.plan().antiIceLead().toSeconds()));
     }
 
     private void sentences(String heading, List<String> sentences) {

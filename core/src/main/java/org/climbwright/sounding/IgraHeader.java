@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 record IgraHeader(String station, String launch, int levels) {
     private static final Pattern FORM =
             Pattern.compile(
-                    "#([A-Z0-9]{11}) (\\d{4}) ([ \\d]\\d) ([ \\d]\\d) ([ \\d]\\d) .{4} (["
-                            + " \\d]{4}).*");
+                    "#([A-Z0-9]{11}) (\\d{4}) ([ \\d]\\d) ([ \\d]\\d) ([ \\d]\\d) .{4} "
+                            + "( {4}| {3}\\d| {2}\\d{2}| \\d{3}|\\d{4})(\\D.*)?");
 
     private static final String UNKNOWN_HOUR = "99";
 

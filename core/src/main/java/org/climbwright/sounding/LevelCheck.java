@@ -1,69 +1,107 @@
 package org.climbwright.sounding;
 
 import org.climbwright.atmosphere.MoistAir;
+import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.atmosphere.Wind;
+import org.climbwright.quantity.path.TrueDirection;
+import org.climbwright.quantity.speed.WindSpeed;
+import org.jspecify.annotations.Nullable;
 
 /** What a level can hold, whatever format it came in; a number that cannot be becomes NaN. */
 final class LevelCheck {
-    private static final double KELVIN_AT_ZERO_CELSIUS = 273.15;
     private static final double HIGHEST_PRESSURE_PA = 120000.0;
+    private static final double LOWEST_HEIGHT_M = -1000.0;
+    private static final double HIGHEST_HEIGHT_M = 80000.0;
     private static final double HIGHEST_WIND_MPS = 200.0;
 
-    private final Refusal refusal;
+    private final SourceLine line;
 
-    LevelCheck(Refusal refusal) {
-        this.refusal = refusal;
+    LevelCheck(SourceLine line) {
+        this.line = line;
     }
 
-    /** Takes note of a number that was refused. */
-    interface Refusal {
-        void note(String field, double value, String reason);
+    double pressure(Field field, double pressurePa) {
+        boolean possible =
+                StandardAir.coversPressure(pressurePa) && pressurePa <= HIGHEST_PRESSURE_PA;
+        return orMissing(field, pressurePa, possible, "not a possible pressure");
     }
 
-    double pressure(String field, double pressurePa) {
-        return inRange(field, pressurePa, Double.MIN_VALUE, HIGHEST_PRESSURE_PA, "pressure [Pa]");
+    double height(Field field, double heightM) {
+        boolean possible = heightM >= LOWEST_HEIGHT_M && heightM <= HIGHEST_HEIGHT_M;
+        return orMissing(field, heightM, possible, "not a possible height");
     }
 
-    double height(String field, double heightM) {
-        return inRange(field, heightM, -1000.0, 80000.0, "height [m]");
+    double temperature(Field field, double temperatureK) {
+        return orMissing(
+                field,
+                temperatureK,
+                MoistAir.coversTemperature(temperatureK),
+                "no temperature of the free air");
     }
 
-    double temperature(String field, double celsius) {
-        double kelvin = celsius + KELVIN_AT_ZERO_CELSIUS;
-        if (Double.isNaN(kelvin) || MoistAir.coversTemperature(kelvin)) {
-            return kelvin;
+    double dewPoint(Field field, double dewPointK, double temperatureK, double pressurePa) {
+        if (Double.isNaN(dewPointK)) {
+            return dewPointK;
         }
-        refusal.note(field, celsius, "no temperature of the free air [°C]");
-        return Double.NaN;
-    }
-
-    double dewPoint(String field, double dewPointK, double temperatureK) {
         if (dewPointK > temperatureK) {
-            refusal.note(
-                    field,
-                    dewPointK - KELVIN_AT_ZERO_CELSIUS,
-                    "a dew point above the temperature [°C]");
+            return missing(field, "a dew point above the temperature");
+        }
+        if (!MoistAir.coversTemperature(dewPointK)) {
+            return missing(field, "no dew point of air");
+        }
+        // Air cannot hold more vapour than there is air: most likely a slip in the pressure.
+        return MoistAir.saturationVapourPressure(dewPointK) >= pressurePa
+                ? missing(field, "a vapour pressure above the pressure")
+                : dewPointK;
+    }
+
+    /** A vapour pressure as a dew point; 0 in a file is less than it prints, and tells none. */
+    double dewPointOfVapour(
+            Field field, double vapourPressurePa, double temperatureK, double pressurePa) {
+        if (Double.isNaN(vapourPressurePa) || vapourPressurePa == 0.0) {
             return Double.NaN;
         }
-        if (!Double.isNaN(dewPointK) && !MoistAir.coversTemperature(dewPointK)) {
-            refusal.note(field, dewPointK - KELVIN_AT_ZERO_CELSIUS, "no dew point of air [°C]");
-            return Double.NaN;
-        }
-        return dewPointK;
+        return MoistAir.coversVapourPressure(vapourPressurePa)
+                ? dewPoint(field, MoistAir.dewPoint(vapourPressurePa), temperatureK, pressurePa)
+                : missing(field, "not a possible vapour pressure");
     }
 
-    double direction(String field, double degrees) {
-        return inRange(field, degrees, 0.0, 360.0, "direction [deg]");
+    /** A wind by where it comes from; null when either part is missing or cannot be. */
+    @Nullable Wind wind(Field from, Field speed, double speedMps) {
+        double degrees =
+                orMissing(
+                        from,
+                        from.number(),
+                        from.number() >= 0.0 && from.number() <= 360.0,
+                        "not a possible direction");
+        double mps =
+                orMissing(
+                        speed,
+                        speedMps,
+                        speedMps >= 0.0 && speedMps <= HIGHEST_WIND_MPS,
+                        "not a possible wind speed");
+        return Double.isNaN(degrees) || Double.isNaN(mps)
+                ? null
+                : Wind.from(TrueDirection.ofDegrees(degrees), WindSpeed.ofMetresPerSecond(mps));
     }
 
-    double speed(String field, double mps) {
-        return inRange(field, mps, 0.0, HIGHEST_WIND_MPS, "wind speed [m/s]");
+    /** A wind by its components; null when either is missing or cannot be. */
+    @Nullable Wind wind(Field eastward, double eastwardMps, Field northward, double northwardMps) {
+        double east = component(eastward, eastwardMps);
+        double north = component(northward, northwardMps);
+        return Double.isNaN(east) || Double.isNaN(north) ? null : Wind.ofComponents(east, north);
     }
 
-    private double inRange(String field, double value, double lowest, double highest, String term) {
-        if (Double.isNaN(value) || (value >= lowest && value <= highest)) {
-            return value;
-        }
-        refusal.note(field, value, "not a possible " + term);
-        return Double.NaN;
+    private double component(Field field, double mps) {
+        return orMissing(
+                field, mps, Math.abs(mps) <= HIGHEST_WIND_MPS, "not a possible wind speed");
+    }
+
+    private double orMissing(Field field, double value, boolean possible, String reason) {
+        return Double.isNaN(value) || possible ? value : missing(field, reason);
+    }
+
+    private double missing(Field field, String reason) {
+        return line.missing(field.name(), field.text(), reason);
     }
 }

@@ -11,8 +11,12 @@ import java.util.BitSet;
 final class Longest {
     private Longest() {}
 
-    /** The indices of the longest strictly rising part; NaN is never part of it. */
-    static BitSet rising(double[] values) {
+    /**
+     * The indices of the longest rising part; NaN is never part of it.
+     *
+     * @param leastStep by more than this it must rise from one value to the next
+     */
+    static BitSet rising(double[] values, double leastStep) {
         int n = values.length;
         int[] length = new int[n];
         int longest = 0;
@@ -20,7 +24,7 @@ final class Longest {
             if (!Double.isNaN(values[i])) {
                 length[i] = 1;
                 for (int j = i + 1; j < n; j++) {
-                    if (values[j] > values[i]) {
+                    if (values[j] - values[i] > leastStep) {
                         length[i] = Math.max(length[i], 1 + length[j]);
                     }
                 }
@@ -30,7 +34,7 @@ final class Longest {
         BitSet kept = new BitSet(n);
         double last = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < n && longest > 0; i++) {
-            if (length[i] == longest && values[i] > last) {
+            if (length[i] == longest && values[i] - last > leastStep) {
                 kept.set(i);
                 last = values[i];
                 longest--;

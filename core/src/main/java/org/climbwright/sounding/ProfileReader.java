@@ -5,12 +5,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.climbwright.atmosphere.Wind;
-import org.climbwright.quantity.path.TrueDirection;
-import org.climbwright.quantity.speed.WindSpeed;
+import org.climbwright.unit.UnitScale;
 
 /** Reads a CSV profile: one ascent, a header of known names, rows in any order. */
 final class ProfileReader {
@@ -36,7 +33,8 @@ final class ProfileReader {
             Pattern.compile("[+-]?\\d{1,9}(\\.\\d{1,20})?([eE][+-]?\\d{1,2})?");
 
     private final List<ReadingProblem> problems = new ArrayList<>();
-    private final List<RawLevel> levels = new ArrayList<>();
+    private final SoundingAssembly assembly =
+            new SoundingAssembly(Column.PRESSURE.name, Column.HEIGHT.name);
     private final Map<Column, Integer> position = new EnumMap<>(Column.class);
     private int columns;
 
@@ -46,17 +44,21 @@ final class ProfileReader {
         while (header < lines.size() && isSkipped(lines.get(header))) {
             header++;
         }
-        if (header == lines.size() || !reader.readHeader(header + 1, lines.get(header))) {
-            return new SoundingReading(List.of(), reader.problemsOrEmptyFile());
+        if (header == lines.size()) {
+            return new SoundingReading(
+                    List.of(),
+                    List.of(new ReadingProblem(1, "line", "", "no header line; nothing read")));
+        }
+        reader.readHeader(new SourceLine(header + 1, lines.get(header), reader.problems));
+        if (!reader.problems.isEmpty()) {
+            return new SoundingReading(List.of(), reader.problems);
         }
         for (int i = header + 1; i < lines.size(); i++) {
             if (!isSkipped(lines.get(i))) {
-                reader.readRow(i + 1, lines.get(i));
+                reader.readRow(new SourceLine(i + 1, lines.get(i), reader.problems));
             }
         }
-        SoundingAssembly assembly =
-                new SoundingAssembly(reader.problems, Column.PRESSURE.name, Column.HEIGHT.name);
-        Sounding sounding = assembly.inAnyOrder("", "", reader.levels);
+        Sounding sounding = reader.assembly.inAnyOrder();
         reader.problems.sort(Comparator.comparingInt(ReadingProblem::line));
         return new SoundingReading(List.of(sounding), reader.problems);
     }
@@ -65,106 +67,63 @@ final class ProfileReader {
         return line.isBlank() || line.startsWith("#");
     }
 
-    private List<ReadingProblem> problemsOrEmptyFile() {
-        return problems.isEmpty()
-                ? List.of(new ReadingProblem(1, "line", "", "no header line; nothing read"))
-                : problems;
-    }
-
-    private boolean readHeader(int number, String line) {
-        String[] names = line.split(",", -1);
-        columns = names.length;
+    private void readHeader(SourceLine line) {
+        List<String> names = Arrays.stream(cells(line)).map(String::trim).toList();
+        columns = names.size();
         for (Column column : Column.values()) {
-            List<String> trimmed = Arrays.stream(names).map(String::trim).toList();
-            int at = Math.max(trimmed.indexOf(column.name), trimmed.indexOf(column.other));
+            int at = Math.max(names.indexOf(column.name), names.indexOf(column.other));
             if (at < 0) {
-                problems.add(
-                        new ReadingProblem(
-                                number,
-                                column.name,
-                                line.trim(),
-                                "the header has no such column; nothing read"));
+                line.unusable(column.name, "the header has no such column; nothing read");
             }
             position.put(column, at);
         }
-        return problems.isEmpty();
     }
 
-    private void readRow(int number, String line) {
-        String[] cells = line.split(",", -1);
-        if (cells.length != columns) {
-            problems.add(
-                    new ReadingProblem(
-                            number,
-                            "line",
-                            line.trim(),
-                            String.format(
-                                    Locale.ROOT,
-                                    "%d fields where the header has %d; level dropped",
-                                    cells.length,
-                                    columns)));
-            return;
+    private void readRow(SourceLine line) {
+        String[] cells = cells(line);
+        if (cells.length == columns) {
+            assembly.add(line, fields(line, cells));
+        } else {
+            line.unusable(
+                    "line",
+                    cells.length + " fields where the header has " + columns + "; level dropped");
         }
-        LevelCheck check =
-                new LevelCheck(
-                        (field, value, reason) ->
-                                problems.add(
-                                        new ReadingProblem(
-                                                number,
-                                                field,
-                                                Double.toString(value),
-                                                reason + "; taken as missing")));
-        double temperature =
-                check.temperature(Column.TEMPERATURE.name, cell(number, cells, Column.TEMPERATURE));
-        double dewPoint =
-                check.temperature(Column.DEW_POINT.name, cell(number, cells, Column.DEW_POINT));
-        double direction =
-                check.direction(
-                        Column.WIND_DIRECTION.name, cell(number, cells, Column.WIND_DIRECTION));
-        double speed = check.speed(Column.WIND_SPEED.name, cell(number, cells, Column.WIND_SPEED));
-        double pressure =
-                check.pressure(Column.PRESSURE.name, cell(number, cells, Column.PRESSURE) * 100.0);
-        double height = check.height(Column.HEIGHT.name, cell(number, cells, Column.HEIGHT));
-        if (Double.isNaN(pressure) && Double.isNaN(height)) {
-            problems.add(
-                    new ReadingProblem(
-                            number,
-                            "line",
-                            line.trim(),
-                            "neither pressure nor height; level dropped"));
-            return;
-        }
-        boolean windy = !Double.isNaN(direction) && !Double.isNaN(speed);
-        Wind wind =
-                windy
-                        ? Wind.from(
-                                TrueDirection.ofDegrees(direction),
-                                WindSpeed.ofMetresPerSecond(speed))
-                        : Wind.ofComponents(0.0, 0.0);
-        levels.add(
-                new RawLevel(
-                        number,
-                        line.trim(),
-                        SoundingLevel.ofSi(
-                                pressure,
-                                height,
-                                temperature,
-                                check.dewPoint(Column.DEW_POINT.name, dewPoint, temperature),
-                                windy ? wind.eastwardMps() : Double.NaN,
-                                windy ? wind.northwardMps() : Double.NaN)));
     }
 
-    private double cell(int number, String[] cells, Column column) {
+    private LevelFields fields(SourceLine line, String[] cells) {
+        Field pressure = field(line, cells, Column.PRESSURE);
+        Field height = field(line, cells, Column.HEIGHT);
+        Field temperature = field(line, cells, Column.TEMPERATURE);
+        Field dewPoint = field(line, cells, Column.DEW_POINT);
+        Field direction = field(line, cells, Column.WIND_DIRECTION);
+        Field speed = field(line, cells, Column.WIND_SPEED);
+        LevelCheck check = new LevelCheck(line);
+        double pressurePa = check.pressure(pressure, UnitScale.HECTOPASCAL.toSi(pressure.number()));
+        double heightM = check.height(height, height.number());
+        double temperatureK =
+                check.temperature(temperature, UnitScale.CELSIUS.toSi(temperature.number()));
+        double dewPointK = UnitScale.CELSIUS.toSi(dewPoint.number());
+        return new LevelFields(
+                pressurePa,
+                heightM,
+                temperatureK,
+                check.dewPoint(dewPoint, dewPointK, temperatureK, pressurePa),
+                check.wind(direction, speed, speed.number()));
+    }
+
+    private Field field(SourceLine line, String[] cells, Column column) {
         String text = cells[position.getOrDefault(column, 0)].trim();
         if (text.isEmpty()) {
-            return Double.NaN;
+            return new Field(column.name, text, Double.NaN);
         }
-        if (!NUMBER.matcher(text).matches()) {
-            problems.add(
-                    new ReadingProblem(
-                            number, column.name, text, "not a number; taken as missing"));
-            return Double.NaN;
-        }
-        return Double.parseDouble(text);
+        double number =
+                NUMBER.matcher(text).matches()
+                        ? Double.parseDouble(text)
+                        : line.missing(column.name, text, "not a number");
+        return new Field(column.name, text, number);
+    }
+
+    private static String[] cells(SourceLine line) {
+        return line.text().split(",", -1);
     }
 }

@@ -1,4 +1,4 @@
 package org.climbwright.sounding;
 
 /** A level as it stands in a file, before it was held against its neighbours. */
-record RawLevel(int line, String text, SoundingLevel level) {}
+record RawLevel(SourceLine line, SoundingLevel level) {}

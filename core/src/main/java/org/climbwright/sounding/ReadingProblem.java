@@ -15,7 +15,7 @@ public record ReadingProblem(int line, String field, String text, String reason)
     /**
      * Returns the problem as one line for a person.
      *
-     * @return a text such as {@code "line 7, TEMP \"-3x\": not a whole number"}
+     * @return a text such as {@code line 7, TEMP "-3x": not a whole number; taken as missing}
      */
     @Override
     public String toString() {

@@ -42,23 +42,11 @@ public final class Sounding implements Serializable {
      * @param launch the nominal time of the launch, {@code "2010-06-01T00"}; may be empty
      * @param levels levels with pressure, in the order of falling pressure, then those without
      * @return the ascent
-     * @throws IllegalArgumentException if the pressures do not fall from level to level
+     * @throws IllegalArgumentException if pressures do not fall from level to level by a part in
+     *     1e9 at least, their heights do not rise, or a level with pressure follows one without
      */
     public static Sounding of(String station, String launch, List<SoundingLevel> levels) {
-        double last = Double.POSITIVE_INFINITY;
-        for (SoundingLevel level : levels) {
-            if (!Double.isNaN(level.pressurePa())) {
-                if (!(level.pressurePa() < last)) {
-                    throw new IllegalArgumentException(
-                            "pressure must fall from level to level, but "
-                                    + level.pressurePa()
-                                    + " Pa follows "
-                                    + last
-                                    + " Pa");
-                }
-                last = level.pressurePa();
-            }
-        }
+        LevelOrder.check(levels);
         return new Sounding(station, launch, levels);
     }
 
@@ -110,7 +98,9 @@ public final class Sounding implements Serializable {
     /**
      * Returns the winds of this ascent, with a rule for where none was observed.
      *
-     * <p>Between two levels with a wind the components are linear in the logarithm of pressure.
+     * <p>Between two levels with a wind the components are linear in the logarithm of pressure. A
+     * wind that was reported by height stands at the pressure that {@link #atmosphere} has there;
+     * where it has none, below or above its heights, that wind is left out.
      *
      * @param elsewhere what to take outside the observed winds
      * @return the winds on levels of their own
@@ -168,6 +158,19 @@ public final class Sounding implements Serializable {
         return Tropopause.in(SoundingAtmosphere.of(this));
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Sounding that
+                && station.equals(that.station)
+                && launch.equals(that.launch)
+                && levels.equals(that.levels);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * station.hashCode() + launch.hashCode()) + levels.hashCode();
+    }
+
     /**
      * Returns station, launch and number of levels for reading.
      *
@@ -175,6 +178,11 @@ public final class Sounding implements Serializable {
      */
     @Override
     public String toString() {
-        return "sounding of " + station + " " + launch + ", " + levels.size() + " levels";
+        String name = (station + " " + launch).trim();
+        return "sounding"
+                + (name.isEmpty() ? "" : " of " + name)
+                + ", "
+                + levels.size()
+                + " levels";
     }
 }

@@ -32,10 +32,9 @@ final class SoundingAtmosphere implements Atmosphere {
         temperatureK = levels.stream().mapToDouble(SoundingLevel::temperatureK).toArray();
         dewPointK = levels.stream().mapToDouble(SoundingLevel::dewPointK).toArray();
         int n = levels.size();
-        lnPressure = new double[n];
         virtualTemperatureK = new double[n];
+        lnPressure = levels.stream().mapToDouble(SoundingLevel::lnPressure).toArray();
         for (int i = 0; i < n; i++) {
-            lnPressure[i] = StrictMath.log(pressurePa[i]);
             virtualTemperatureK[i] = virtualTemperature(i);
         }
         hypsometricM = new double[n];
@@ -58,19 +57,26 @@ final class SoundingAtmosphere implements Atmosphere {
     }
 
     static SoundingAtmosphere of(Sounding sounding) {
-        List<SoundingLevel> levels =
-                sounding.levels().stream()
-                        .filter(level -> !Double.isNaN(level.pressurePa()))
-                        .filter(level -> !Double.isNaN(level.temperatureK()))
-                        .toList();
-        if (levels.size() < 2) {
+        List<SoundingLevel> levels = levelsOfAir(sounding);
+        if (!isKnownOf(sounding)) {
             throw new IllegalStateException(
-                    "an atmosphere needs two levels with pressure and temperature, but the "
-                            + sounding
-                            + " has "
-                            + levels.size());
+                    "an atmosphere needs two levels with pressure and temperature, but there are "
+                            + levels.size()
+                            + ": "
+                            + sounding);
         }
         return new SoundingAtmosphere(levels);
+    }
+
+    static boolean isKnownOf(Sounding sounding) {
+        return levelsOfAir(sounding).size() >= 2;
+    }
+
+    private static List<SoundingLevel> levelsOfAir(Sounding sounding) {
+        return sounding.levels().stream()
+                .filter(level -> !Double.isNaN(level.pressurePa()))
+                .filter(level -> !Double.isNaN(level.temperatureK()))
+                .toList();
     }
 
     @Override
@@ -86,14 +92,22 @@ final class SoundingAtmosphere implements Atmosphere {
     @Override
     public double vapourPressure(double pressure) {
         double dewPoint = interpolated(dewPointK, range.check(pressure));
-        return Double.isNaN(dewPoint) ? dewPoint : MoistAir.saturationVapourPressure(dewPoint);
+        if (Double.isNaN(dewPoint)) {
+            return dewPoint;
+        }
+        double vapour = MoistAir.saturationVapourPressure(dewPoint);
+        // Between two levels of nearly pure vapour the dew point's line would ask for more of it.
+        return vapour < pressure ? vapour : Double.NaN;
     }
 
     @Override
     public double geopotentialAltitude(double pressure) {
-        range.check(pressure);
-        int i = stretch(pressure);
-        double above = thickness(i, StrictMath.log(pressure));
+        int i = stretch(range.check(pressure));
+        double ln = StrictMath.log(pressure);
+        if (ln == lnPressure[i + 1]) {
+            return altitudeM[i + 1]; // the highest level meets its height to the last bit too
+        }
+        double above = thickness(i, ln);
         double whole = hypsometricM[i + 1] - hypsometricM[i];
         return altitudeM[i] + above * ((altitudeM[i + 1] - altitudeM[i]) / whole);
     }
@@ -121,13 +135,14 @@ final class SoundingAtmosphere implements Atmosphere {
 
     /** The pressure on a stretch where the temperature, linear in ln p, has a value. */
     double pressureOfTemperature(int level, double wantedK) {
+        if (wantedK == temperatureK[level + 1]) {
+            return pressurePa[level + 1];
+        }
         double share =
                 (wantedK - temperatureK[level]) / (temperatureK[level + 1] - temperatureK[level]);
         double ln = lnPressure[level] + share * (lnPressure[level + 1] - lnPressure[level]);
-        double between = StrictMath.exp(ln);
-        return share == 0.0
-                ? pressurePa[level]
-                : Math.max(pressurePa[level + 1], Math.min(pressurePa[level], between));
+        // exp(log p) may miss a level by an ulp
+        return Math.max(pressurePa[level + 1], Math.min(pressurePa[level], StrictMath.exp(ln)));
     }
 
     private double virtualTemperature(int i) {

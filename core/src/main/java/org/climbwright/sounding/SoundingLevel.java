@@ -2,6 +2,10 @@ package org.climbwright.sounding;
 
 import java.io.Serializable;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.atmosphere.MoistAir;
 import org.climbwright.atmosphere.Wind;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.pressure.StaticPressure;
@@ -32,23 +36,25 @@ public final class SoundingLevel implements Serializable {
             double dewPointK,
             double eastwardMps,
             double northwardMps) {
+        // + 0.0 makes -0.0 into 0.0
         this.pressurePa = pressurePa;
-        this.geopotentialAltitudeM = geopotentialAltitudeM;
+        this.geopotentialAltitudeM = geopotentialAltitudeM + 0.0;
         this.temperatureK = temperatureK;
         this.dewPointK = dewPointK;
-        this.eastwardMps = eastwardMps;
-        this.northwardMps = northwardMps;
+        this.eastwardMps = eastwardMps + 0.0;
+        this.northwardMps = northwardMps + 0.0;
     }
 
     /**
      * Returns a level; NaN stands for every number that was not reported.
      *
-     * @param pressurePa static pressure [Pa], above 0
-     * @param geopotentialAltitudeM geopotential altitude above mean sea level [m]
-     * @param temperatureK static air temperature [K], above 0
-     * @param dewPointK dew point over liquid water [K], above 0
-     * @param eastwardMps speed of the air towards the east [m/s]
-     * @param northwardMps speed of the air towards the north [m/s]
+     * @param pressurePa static pressure [Pa], one that standard air has: 0.886 to 177687
+     * @param geopotentialAltitudeM geopotential altitude above mean sea level [m], finite
+     * @param temperatureK static air temperature [K], above 0, finite
+     * @param dewPointK dew point over liquid water [K], 123 to 332, its vapour pressure below the
+     *     pressure
+     * @param eastwardMps speed of the air towards the east [m/s], finite
+     * @param northwardMps speed of the air towards the north [m/s], finite
      * @return the level
      * @throws IllegalArgumentException if it has neither pressure nor height, a number cannot be,
      *     or only one component of the wind is given
@@ -63,15 +69,28 @@ public final class SoundingLevel implements Serializable {
         if (Double.isNaN(pressurePa) && Double.isNaN(geopotentialAltitudeM)) {
             throw new IllegalArgumentException("a level needs a pressure or a height");
         }
-        if (pressurePa <= 0.0 || temperatureK <= 0.0 || dewPointK <= 0.0) {
-            throw new IllegalArgumentException(
-                    "pressure and temperatures must be above 0, but were "
-                            + pressurePa
-                            + " Pa, "
-                            + temperatureK
-                            + " K and "
-                            + dewPointK
-                            + " K");
+        if (!Double.isNaN(pressurePa)) {
+            Atmosphere.standard().range().check(pressurePa);
+        }
+        refuse(
+                Double.isInfinite(geopotentialAltitudeM),
+                "height",
+                "finite",
+                geopotentialAltitudeM,
+                "m");
+        refuse(
+                temperatureK <= 0.0 || Double.isInfinite(temperatureK),
+                "temperature",
+                "a finite number above 0.0",
+                temperatureK,
+                "K");
+        if (!Double.isNaN(dewPointK)) {
+            refuse(
+                    MoistAir.saturationVapourPressure(dewPointK) >= pressurePa,
+                    "dew point",
+                    "one of a vapour pressure below the static pressure of " + pressurePa + " Pa",
+                    dewPointK,
+                    "K");
         }
         if (Double.isNaN(eastwardMps) != Double.isNaN(northwardMps)) {
             throw new IllegalArgumentException(
@@ -80,6 +99,8 @@ public final class SoundingLevel implements Serializable {
                             + " and "
                             + northwardMps);
         }
+        refuse(Double.isInfinite(eastwardMps), "eastward wind", "finite", eastwardMps, "m/s");
+        refuse(Double.isInfinite(northwardMps), "northward wind", "finite", northwardMps, "m/s");
         return new SoundingLevel(
                 pressurePa,
                 geopotentialAltitudeM,
@@ -89,8 +110,20 @@ public final class SoundingLevel implements Serializable {
                 northwardMps);
     }
 
+    private static void refuse(boolean bad, String term, String range, double value, String unit) {
+        if (bad) {
+            throw new IllegalArgumentException(
+                    term + " must be " + range + ", but was " + value + " " + unit);
+        }
+    }
+
     double pressurePa() {
         return pressurePa;
+    }
+
+    /** Depth in the air: what interpolation is linear in. */
+    double lnPressure() {
+        return StrictMath.log(pressurePa);
     }
 
     double geopotentialAltitudeM() {
@@ -171,5 +204,44 @@ public final class SoundingLevel implements Serializable {
         return Double.isNaN(eastwardMps)
                 ? Optional.empty()
                 : Optional.of(Wind.ofComponents(eastwardMps, northwardMps));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SoundingLevel that
+                && Double.compare(pressurePa, that.pressurePa) == 0
+                && Double.compare(geopotentialAltitudeM, that.geopotentialAltitudeM) == 0
+                && Double.compare(temperatureK, that.temperatureK) == 0
+                && Double.compare(dewPointK, that.dewPointK) == 0
+                && Double.compare(eastwardMps, that.eastwardMps) == 0
+                && Double.compare(northwardMps, that.northwardMps) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = Double.hashCode(pressurePa);
+        hash = 31 * hash + Double.hashCode(geopotentialAltitudeM);
+        hash = 31 * hash + Double.hashCode(temperatureK);
+        hash = 31 * hash + Double.hashCode(dewPointK);
+        hash = 31 * hash + Double.hashCode(eastwardMps);
+        return 31 * hash + Double.hashCode(northwardMps);
+    }
+
+    /**
+     * Returns what was reported for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return Stream.of(
+                        staticPressure(),
+                        geopotentialAltitude(),
+                        staticAirTemperature(),
+                        dewPoint().map(dewPoint -> "dew point " + dewPoint),
+                        wind())
+                .flatMap(Optional::stream)
+                .map(Object::toString)
+                .collect(Collectors.joining(", ", "level of ", ""));
     }
 }

@@ -2,6 +2,7 @@ package org.climbwright.sounding;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * What a file gave: every good ascent, and a list of what could not be used.
@@ -26,12 +27,12 @@ public record SoundingReading(List<Sounding> soundings, List<ReadingProblem> pro
      * Returns the one ascent of a launch.
      *
      * @param launch the launch as {@link Sounding#launch} tells it, or the beginning of it
-     * @return the ascent
+     * @return the ascent whose launch is told just so; else the one whose launch begins so
      * @throws IllegalArgumentException if no ascent or more than one fits; the message lists them
      */
     public Sounding launchedAt(String launch) {
-        List<Sounding> fitting =
-                soundings.stream().filter(s -> s.launch().startsWith(launch)).toList();
+        List<Sounding> exact = fitting(launch::equals);
+        List<Sounding> fitting = exact.isEmpty() ? fitting(told -> told.startsWith(launch)) : exact;
         if (fitting.size() == 1) {
             return fitting.get(0);
         }
@@ -42,5 +43,9 @@ public record SoundingReading(List<Sounding> soundings, List<ReadingProblem> pro
                         + fitting.size()
                         + " of "
                         + soundings.stream().map(Sounding::launch).toList());
+    }
+
+    private List<Sounding> fitting(Predicate<String> launch) {
+        return soundings.stream().filter(sounding -> launch.test(sounding.launch())).toList();
     }
 }

@@ -17,13 +17,21 @@ final class SoundingWinds implements Winds {
     private SoundingWinds(List<Report> reports, UnobservedWind elsewhere) {
         this.elsewhere = elsewhere;
         pressurePa = reports.stream().mapToDouble(Report::pressurePa).toArray();
-        lnPressure = reports.stream().mapToDouble(r -> StrictMath.log(r.pressurePa())).toArray();
+        lnPressure = reports.stream().mapToDouble(Report::lnPressure).toArray();
         eastwardMps = reports.stream().mapToDouble(r -> r.level().eastwardMps()).toArray();
         northwardMps = reports.stream().mapToDouble(r -> r.level().northwardMps()).toArray();
     }
 
     /** A level with a wind, and the pressure it has or that the air has at its height. */
-    private record Report(double pressurePa, SoundingLevel level) {}
+    private record Report(double pressurePa, SoundingLevel level) {
+        double lnPressure() {
+            return StrictMath.log(pressurePa);
+        }
+
+        boolean isAbove(Report other) {
+            return LevelOrder.falls(lnPressure(), other.lnPressure());
+        }
+    }
 
     static SoundingWinds of(Sounding sounding, UnobservedWind elsewhere) {
         List<Report> reports = new ArrayList<>();
@@ -37,8 +45,7 @@ final class SoundingWinds implements Winds {
         List<Report> distinct = new ArrayList<>();
         for (Report report : reports) {
             // The sort is stable: where two stand on one pressure, the one reported there stays.
-            if (distinct.isEmpty()
-                    || report.pressurePa() < distinct.get(distinct.size() - 1).pressurePa()) {
+            if (distinct.isEmpty() || report.isAbove(distinct.get(distinct.size() - 1))) {
                 distinct.add(report);
             }
         }
@@ -51,7 +58,7 @@ final class SoundingWinds implements Winds {
                         .filter(level -> Double.isNaN(level.pressurePa()))
                         .filter(level -> level.wind().isPresent())
                         .toList();
-        if (byHeight.isEmpty()) {
+        if (byHeight.isEmpty() || !SoundingAtmosphere.isKnownOf(sounding)) {
             return;
         }
         Atmosphere air = SoundingAtmosphere.of(sounding);

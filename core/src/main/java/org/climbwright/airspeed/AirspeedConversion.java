@@ -28,6 +28,9 @@ public final class AirspeedConversion {
     private static final ModelRange MACH =
             new ModelRange("Mach number", 0.0, 1.0, "", SUBSONIC_ONLY);
 
+    private static final ModelRange PRESSURE =
+            new ModelRange("static pressure", 0.1, 1e6, "Pa", "no aeroplane flies outside");
+
     /** Total temperature needs no pitot tube: it holds until the gas is no longer perfect. */
     private static final ModelRange MACH_OF_TEMPERATURE =
             new ModelRange("Mach number", 0.0, 5.0, "", "air is hardly a perfect gas beyond");
@@ -65,6 +68,16 @@ public final class AirspeedConversion {
     }
 
     /**
+     * Tells whether the relations take a static pressure.
+     *
+     * @param pressurePa static pressure [Pa]
+     * @return true from 0.1 to 1e6 Pa
+     */
+    public static boolean coversPressure(double pressurePa) {
+        return PRESSURE.covers(pressurePa);
+    }
+
+    /**
      * Tells whether the relations take a calibrated airspeed at a pressure.
      *
      * @param casMps calibrated airspeed [m/s]
@@ -73,20 +86,33 @@ public final class AirspeedConversion {
      *     level where it is less
      */
     public static boolean coversCas(double casMps, double pressurePa) {
-        return casMps >= 0.0 && casMps <= highestCas(pressurePa);
+        return PRESSURE.covers(pressurePa) && casMps >= 0.0 && casMps <= highestCas(pressurePa);
+    }
+
+    /**
+     * Tells whether the relations take an impact pressure at a static pressure.
+     *
+     * @param impactPressurePa impact pressure [Pa]
+     * @param pressurePa static pressure [Pa]
+     * @return true from 0 to that of Mach 1, 0.893 of the static pressure
+     */
+    public static boolean coversImpactPressure(double impactPressurePa, double pressurePa) {
+        double ratio = impactPressurePa / pressurePa;
+        return PRESSURE.covers(pressurePa) && ratio >= 0.0 && ratio <= SONIC_IMPACT;
     }
 
     /**
      * Returns the Mach number of a calibrated airspeed at a pressure.
      *
      * @param casMps calibrated airspeed [m/s], from 0 to that of Mach 1 at the pressure
-     * @param pressurePa static pressure [Pa], above 0
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return Mach number, 0 to 1
-     * @throws OutsideModelException if the speed is outside that range
-     * @accuracy 1e-12 relative against 50-digit arithmetic, also near 0
+     * @throws OutsideModelException if the speed or the pressure is outside its range
+     * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
      * @source see the class comment
      */
     public static double machFromCas(double casMps, double pressurePa) {
+        PRESSURE.check(pressurePa);
         if (!coversCas(casMps, pressurePa)) {
             throw new OutsideModelException(
                     "calibrated airspeed",
@@ -104,7 +130,7 @@ public final class AirspeedConversion {
      * / p0))}.
      *
      * @param easMps equivalent airspeed [m/s], 0 or more
-     * @param pressurePa static pressure [Pa], above 0
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return Mach number, 0 to 1
      * @throws OutsideModelException if the Mach number would be outside 0 to 1
      * @accuracy 3 ulp
@@ -132,15 +158,15 @@ public final class AirspeedConversion {
      * Returns the Mach number of an impact pressure: {@code M² = 5 ((qc / p + 1)^(2/7) - 1)}.
      *
      * @param impactPressurePa impact pressure [Pa], from 0 to 0.893 of the static pressure
-     * @param pressurePa static pressure [Pa], above 0
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return Mach number, 0 to 1
      * @throws OutsideModelException if the impact pressure is outside that range
-     * @accuracy 1e-12 relative against 50-digit arithmetic, also near 0
+     * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
      * @source see the class comment
      */
     public static double machFromImpactPressure(double impactPressurePa, double pressurePa) {
-        double ratio = impactPressurePa / pressurePa;
-        if (!(ratio >= 0.0 && ratio <= SONIC_IMPACT)) {
+        PRESSURE.check(pressurePa);
+        if (!coversImpactPressure(impactPressurePa, pressurePa)) {
             throw new OutsideModelException(
                     "impact pressure",
                     impactPressurePa,
@@ -149,17 +175,17 @@ public final class AirspeedConversion {
                     "Pa",
                     SUBSONIC_ONLY);
         }
-        return machOfImpactRatio(ratio);
+        return machOfImpactRatio(impactPressurePa / pressurePa);
     }
 
     /**
      * Returns the calibrated airspeed of a Mach number at a pressure.
      *
      * @param mach Mach number, 0 to 1, and no more than gives Mach 1 at sea level
-     * @param pressurePa static pressure [Pa], above 0
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return calibrated airspeed [m/s]
      * @throws OutsideModelException if the Mach number is out of range, or below the sea the result
-     * @accuracy 1e-12 relative against 50-digit arithmetic, also near 0
+     * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
      * @source see the class comment
      */
     public static double casFromMach(double mach, double pressurePa) {
@@ -171,9 +197,9 @@ public final class AirspeedConversion {
      * p0)}.
      *
      * @param mach Mach number, 0 to 1
-     * @param pressurePa static pressure [Pa], above 0
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return equivalent airspeed [m/s]
-     * @throws OutsideModelException if the Mach number is out of range
+     * @throws OutsideModelException if Mach number or pressure is out of range
      * @accuracy 3 ulp
      * @source see the class comment
      */
@@ -199,14 +225,14 @@ public final class AirspeedConversion {
      * Returns the impact pressure of a Mach number: {@code qc = p ((1 + M² / 5)^(7/2) - 1)}.
      *
      * @param mach Mach number, 0 to 1
-     * @param pressurePa static pressure [Pa], above 0
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return impact pressure [Pa]
-     * @throws OutsideModelException if the Mach number is out of range
+     * @throws OutsideModelException if Mach number or pressure is out of range
      * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
      * @source see the class comment
      */
     public static double impactPressureFromMach(double mach, double pressurePa) {
-        return pressurePa * impactRatio(MACH.check(mach));
+        return PRESSURE.check(pressurePa) * impactRatio(MACH.check(mach));
     }
 
     /**
@@ -225,10 +251,10 @@ public final class AirspeedConversion {
     /**
      * Returns the calibrated airspeed of an impact pressure, which is the same at every level.
      *
-     * @param impactPressurePa impact pressure [Pa], 0 to 90481
+     * @param impactPressurePa impact pressure [Pa], 0 to 90476
      * @return calibrated airspeed [m/s]
      * @throws OutsideModelException if the impact pressure is outside that range
-     * @accuracy 1e-12 relative against 50-digit arithmetic, also near 0
+     * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
      * @source see the class comment
      */
     public static double casFromImpactPressure(double impactPressurePa) {
@@ -240,23 +266,23 @@ public final class AirspeedConversion {
      * Returns the dynamic pressure of a Mach number: {@code q = 0.7 p M²}.
      *
      * @param mach Mach number, 0 to 1
-     * @param pressurePa static pressure [Pa], above 0
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return dynamic pressure [Pa], less than the impact pressure
-     * @throws OutsideModelException if the Mach number is out of range
+     * @throws OutsideModelException if Mach number or pressure is out of range
      * @accuracy 3 ulp
      * @source half the density times the true airspeed squared, see the class comment
      */
     public static double dynamicPressureFromMach(double mach, double pressurePa) {
-        return 0.5 * HEAT_CAPACITY_RATIO * pressurePa * MACH.check(mach) * mach;
+        return 0.5 * HEAT_CAPACITY_RATIO * PRESSURE.check(pressurePa) * MACH.check(mach) * mach;
     }
 
     /**
      * Returns the total pressure of a Mach number: static pressure plus impact pressure.
      *
      * @param mach Mach number, 0 to 1
-     * @param pressurePa static pressure [Pa], above 0
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return total pressure [Pa]
-     * @throws OutsideModelException if the Mach number is out of range
+     * @throws OutsideModelException if Mach number or pressure is out of range
      * @accuracy 1e-15 relative against 50-digit arithmetic
      * @source see the class comment
      */
@@ -303,7 +329,8 @@ public final class AirspeedConversion {
     }
 
     private static double easAtMachOne(double pressurePa) {
-        return SEA_LEVEL_SPEED_OF_SOUND_MPS * StrictMath.sqrt(pressurePa / SEA_LEVEL_PRESSURE_PA);
+        return SEA_LEVEL_SPEED_OF_SOUND_MPS
+                * StrictMath.sqrt(PRESSURE.check(pressurePa) / SEA_LEVEL_PRESSURE_PA);
     }
 
     private static double highestCas(double pressurePa) {

@@ -1,6 +1,7 @@
 package org.climbwright.airspeed;
 
 import static org.climbwright.airspeed.AirspeedConversion.casFromMach;
+import static org.climbwright.airspeed.AirspeedConversion.coversImpactPressure;
 import static org.climbwright.airspeed.AirspeedConversion.dynamicPressureFromMach;
 import static org.climbwright.airspeed.AirspeedConversion.easFromMach;
 import static org.climbwright.airspeed.AirspeedConversion.impactPressureFromMach;
@@ -14,6 +15,7 @@ import static org.climbwright.airspeed.AirspeedConversion.totalTemperatureFromMa
 
 import java.io.Serializable;
 import org.climbwright.atmosphere.AirState;
+import org.climbwright.atmosphere.IcaoConstants;
 import org.climbwright.quantity.pressure.DynamicPressure;
 import org.climbwright.quantity.pressure.ImpactPressure;
 import org.climbwright.quantity.pressure.TotalPressure;
@@ -124,6 +126,8 @@ public final class Airspeeds implements Serializable {
      * Returns the calibrated airspeed.
      *
      * @return see {@link AirspeedConversion#casFromMach}
+     * @throws org.climbwright.quantity.OutsideModelException below the sea near Mach 1, where it
+     *     would be more than the speed of sound at sea level
      */
     public CalibratedAirspeed calibratedAirspeed() {
         return CalibratedAirspeed.ofMetresPerSecond(casFromMach(mach, pressurePa));
@@ -183,6 +187,21 @@ public final class Airspeeds implements Serializable {
         return TotalAirTemperature.ofKelvins(totalTemperatureFromMach(mach, temperatureK, 1.0));
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Airspeeds that
+                && Double.compare(mach, that.mach) == 0
+                && Double.compare(pressurePa, that.pressurePa) == 0
+                && Double.compare(temperatureK, that.temperatureK) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = Double.hashCode(mach);
+        hash = 31 * hash + Double.hashCode(pressurePa);
+        return 31 * hash + Double.hashCode(temperatureK);
+    }
+
     /**
      * Returns the speeds that a pilot talks of, for reading.
      *
@@ -190,7 +209,15 @@ public final class Airspeeds implements Serializable {
      */
     @Override
     public String toString() {
-        return mach() + ", CAS " + calibratedAirspeed() + ", TAS " + trueAirspeed();
+        // Below the sea a subsonic speed near Mach 1 has a calibrated airspeed beyond the
+        // relations.
+        String cas = hasCalibratedAirspeed() ? calibratedAirspeed().toString() : "beyond Mach 1";
+        return mach() + ", CAS " + cas + ", TAS " + trueAirspeed();
+    }
+
+    private boolean hasCalibratedAirspeed() {
+        return coversImpactPressure(
+                impactPressureFromMach(mach, pressurePa), IcaoConstants.SEA_LEVEL_PRESSURE_PA);
     }
 
     private Object readResolve() {

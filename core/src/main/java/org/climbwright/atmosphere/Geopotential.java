@@ -19,7 +19,12 @@ public final class Geopotential {
     private static final ModelRange GEOMETRIC =
             new ModelRange("geometric altitude", -10000.0, 200000.0, "m", NEAR_THE_EARTH);
     private static final ModelRange GEOPOTENTIAL =
-            new ModelRange("geopotential altitude", -10000.0, 190000.0, "m", NEAR_THE_EARTH);
+            new ModelRange(
+                    "geopotential altitude",
+                    geopotential(GEOMETRIC.lowest()),
+                    geopotential(GEOMETRIC.highest()),
+                    "m",
+                    NEAR_THE_EARTH);
 
     private Geopotential() {}
 
@@ -37,7 +42,7 @@ public final class Geopotential {
      * Tells whether a geopotential altitude is near enough to the earth.
      *
      * @param geopotentialM geopotential altitude [m]
-     * @return true from -10000 to 190000 m
+     * @return true from -10015.8 to 193899 m
      */
     public static boolean coversGeopotential(double geopotentialM) {
         return GEOPOTENTIAL.covers(geopotentialM);
@@ -53,14 +58,17 @@ public final class Geopotential {
      * @source see the class comment
      */
     public static double geopotentialFromGeometric(double geometricM) {
-        GEOMETRIC.check(geometricM);
+        return geopotential(GEOMETRIC.check(geometricM));
+    }
+
+    private static double geopotential(double geometricM) {
         return EARTH_RADIUS_M * geometricM / (EARTH_RADIUS_M + geometricM);
     }
 
     /**
      * Returns the geometric altitude of a geopotential one: {@code Z = r H / (r - H)}.
      *
-     * @param geopotentialM geopotential altitude above mean sea level [m], -10000 to 190000
+     * @param geopotentialM geopotential altitude above mean sea level [m], -10015.8 to 193899
      * @return geometric altitude [m]
      * @throws org.climbwright.quantity.OutsideModelException if the altitude is out of range
      * @accuracy 2 ulp

@@ -1,0 +1,171 @@
+package org.climbwright.airspeed;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import org.climbwright.atmosphere.AirState;
+import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.quantity.OutsideModelException;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.ImpactPressure;
+import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.speed.EquivalentAirspeed;
+import org.climbwright.quantity.speed.Mach;
+import org.climbwright.quantity.speed.TrueAirspeed;
+import org.climbwright.testing.FiftyDigits;
+import org.climbwright.testing.Streams;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("One speed through some air")
+class AirspeedsTest {
+    private static final AirState FL300 =
+            Atmosphere.standard().at(PressureAltitude.ofFlightLevel(300));
+
+    @Test
+    @DisplayName("is told as the example in its documentation says")
+    void example() {
+        Airspeeds speeds = Airspeeds.from(CalibratedAirspeed.ofKnots(300), FL300);
+
+        assertThat(speeds.mach()).hasToString("M0.7906383566816957");
+        assertThat(speeds.trueAirspeed())
+                .hasToString("239.70065396470915 m/s (465.94079604371103 kn)");
+        assertThat(speeds)
+                .hasToString(
+                        "M0.7906383566816957, CAS 154.33333333333334 m/s (300.0 kn), TAS"
+                                + " 239.70065396470915 m/s (465.94079604371103 kn)");
+    }
+
+    @Test
+    @DisplayName("at rest is zero in every way")
+    void rest() {
+        Airspeeds rest = Airspeeds.from(CalibratedAirspeed.ofKnots(0), FL300);
+
+        assertThat(rest.mach().number()).isZero();
+        assertThat(rest.trueAirspeed().inKnots()).isZero();
+        assertThat(rest.equivalentAirspeed().inKnots()).isZero();
+        assertThat(rest.impactPressure().inPascals()).isZero();
+        assertThat(rest.totalPressure().inPascals()).isEqualTo(FL300.pressurePa());
+        assertThat(rest.totalAirTemperature().inKelvins()).isEqualTo(FL300.temperatureK());
+    }
+
+    @Test
+    @DisplayName("of Mach 1 is the last that is told")
+    void machOne() {
+        Airspeeds sonic = Airspeeds.from(Mach.of(1.0), FL300);
+
+        assertThat(sonic.mach().number()).isEqualTo(1.0);
+        assertThat(sonic.trueAirspeed().inMetresPerSecond()).isEqualTo(FL300.speedOfSoundMps());
+    }
+
+    @Test
+    @DisplayName("below the sea goes as far as the calibrated airspeed of Mach 1 at the sea")
+    void belowTheSea() {
+        double p = 110000.0;
+        double cas = AirspeedConversion.casFromMach(0.9, p);
+        assertThat(AirspeedConversion.machFromCas(cas, p)).isCloseTo(0.9, within(1e-15));
+        assertThat(AirspeedConversion.coversCas(340.29, p)).isTrue();
+        assertThat(AirspeedConversion.machFromCas(340.29, p)).isBetween(0.96, 0.98);
+        assertThat(AirspeedConversion.coversCas(340.3, p)).isFalse();
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> AirspeedConversion.machFromCas(340.3, p))
+                .withMessageStartingWith("calibrated airspeed must be from 0.0 to 340.29398802608");
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> AirspeedConversion.casFromMach(1.0, p))
+                .withMessageStartingWith("impact pressure must be from 0.0 to 90476.04700");
+    }
+
+    @Test
+    @DisplayName("comes out of a stream as it went in, and is refused when tampered with")
+    void stream() throws IOException {
+        Airspeeds speeds = Airspeeds.from(Mach.of(0.75), FL300);
+
+        assertThat(Streams.roundTrip(speeds)).hasToString(speeds.toString());
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> Streams.tampered(speeds, 0.75, 1.75));
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> Streams.tampered(speeds, 0.75, Double.NaN));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Streams.tampered(speeds, FL300.pressurePa(), -1.0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Streams.tampered(speeds, FL300.temperatureK(), Double.NaN));
+    }
+
+    @Nested
+    @DisplayName("is refused")
+    class Refuses {
+        private static final String WHY =
+                "the relations here are subsonic, beyond Mach 1 a shock stands before the pitot"
+                        + " tube";
+
+        @Test
+        @DisplayName("above Mach 1, in one sentence")
+        void supersonic() {
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> Airspeeds.from(Mach.of(1.2), FL300))
+                    .withMessage("Mach number must be from 0.0 to 1.0, but was 1.2: " + WHY);
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> Airspeeds.from(TrueAirspeed.ofMetresPerSecond(400), FL300))
+                    .withMessageStartingWith("Mach number must be from 0.0 to 1.0, but was 1.319");
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(
+                            () -> Airspeeds.from(EquivalentAirspeed.ofMetresPerSecond(200), FL300))
+                    .withMessageStartingWith("Mach number must be from 0.0 to 1.0, but was 1.07");
+        }
+
+        @Test
+        @DisplayName("when the calibrated airspeed is too fast for the altitude")
+        void tooFastForTheAltitude() {
+            // the speed in the message is that of Mach 1 there, here in 50 digits
+            assertThat(FiftyDigits.casOfMach(1.0, FL300.pressurePa()).doubleValue())
+                    .isCloseTo(200.6149911417196, within(1e-12));
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(
+                            () -> Airspeeds.from(CalibratedAirspeed.ofMetresPerSecond(250), FL300))
+                    .withMessage(
+                            "calibrated airspeed must be from 0.0 to 200.6149911417196 m/s, but was"
+                                    + " 250.0 m/s: "
+                                    + WHY);
+        }
+
+        @Test
+        @DisplayName("when the speed is no number")
+        void noNumber() {
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> AirspeedConversion.machFromTas(Double.NaN, 288.15))
+                    .withMessage("Mach number must be from 0.0 to 1.0, but was NaN: " + WHY);
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> AirspeedConversion.machFromCas(Double.NaN, 101325.0))
+                    .withMessage(
+                            "calibrated airspeed must be from 0.0 to 340.2939880260889 m/s, but was"
+                                    + " NaN m/s: "
+                                    + WHY);
+        }
+
+        @Test
+        @DisplayName("when the impact pressure is more than that of Mach 1")
+        void impactPressure() {
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> AirspeedConversion.machFromImpactPressure(1000.0, 1000.0))
+                    .withMessageStartingWith("impact pressure must be from 0.0 to 892.929")
+                    .withMessageEndingWith(" Pa, but was 1000.0 Pa: " + WHY);
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> Airspeeds.from(ImpactPressure.ofPascals(30000), FL300));
+        }
+
+        @Test
+        @DisplayName("in air so cold that no formula here is meant for it")
+        void temperature() {
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> AirspeedConversion.tasFromMach(0.5, 99.0))
+                    .withMessageStartingWith(
+                            "static air temperature must be from 100.0 to 400.0 K");
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> AirspeedConversion.machFromTas(100.0, Double.NaN));
+        }
+    }
+}

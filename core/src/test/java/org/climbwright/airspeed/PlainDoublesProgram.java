@@ -1,0 +1,48 @@
+package org.climbwright.airspeed;
+
+import org.climbwright.atmosphere.Altimetry;
+import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.atmosphere.DryAir;
+import org.climbwright.atmosphere.Geopotential;
+import org.climbwright.atmosphere.MoistAir;
+import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.atmosphere.Wind;
+import org.climbwright.quantity.OutsideModelException;
+
+/** Asks every room here for plain doubles, and for an error; run by {@link PlainDoublesTest}. */
+final class PlainDoublesProgram {
+    private PlainDoublesProgram() {}
+
+    public static void main(String[] arguments) {
+        double p = StandardAir.pressureFromAltitude(5000.0);
+        double t = StandardAir.temperatureFromPressure(p);
+        double sum =
+                StandardAir.altitudeFromDensity(DryAir.density(p, t))
+                        + DryAir.thermalConductivity(t)
+                        + DryAir.kinematicViscosity(p, t)
+                        + Geopotential.gravity(Geopotential.geometricFromGeopotential(5000.0))
+                        + MoistAir.dewPoint(MoistAir.saturationVapourPressure(t))
+                        + Altimetry.qnh(p, 5000.0)
+                        + Altimetry.altitudeOnQnh(5000.0, 100000.0)
+                        + Atmosphere.standard().temperature(p)
+                        + Wind.ofComponents(3.0, 4.0).eastwardMps()
+                        + Wind.alongTrack(3.0, 4.0, 1.0);
+        double mach = AirspeedConversion.machFromCas(150.0, p);
+        sum +=
+                AirspeedConversion.tasFromMach(mach, t)
+                        + AirspeedConversion.easFromMach(mach, p)
+                        + AirspeedConversion.totalTemperatureFromMach(mach, t, 1.0)
+                        + AirspeedConversion.crossoverPressure(150.0, 0.78);
+        System.out.println("answers are numbers: " + Double.isFinite(sum));
+        try {
+            StandardAir.pressureFromAltitude(90000.0);
+        } catch (OutsideModelException refused) {
+            System.out.println(refused.getMessage());
+        }
+        try {
+            AirspeedConversion.machFromCas(400.0, p);
+        } catch (OutsideModelException refused) {
+            System.out.println(refused.getMessage());
+        }
+    }
+}

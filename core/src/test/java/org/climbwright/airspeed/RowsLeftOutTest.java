@@ -1,0 +1,42 @@
+package org.climbwright.airspeed;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import org.climbwright.testing.Table;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+@DisplayName("A row of a table that no test of airspeeds compares")
+class RowsLeftOutTest {
+    private static final String[] REASONS = {
+        "supersonic, not part of this version",
+        "behind a shock, supersonic: not part of this version",
+        "area of a nozzle, no air data",
+        "the unrounded value 1.77500943 lies 0.501 units from it",
+    };
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvFileSource(resources = "/airspeed/rows-left-out.csv", useHeadersInDisplayName = true)
+    @DisplayName("is named with its table and one of a few reasons")
+    void hasAReason(String table, String row, String reason, String source) {
+        assertThat(Table.rows("/airspeed/" + table)).isNotEmpty();
+        assertThat(row).isNotBlank();
+        assertThat(source).isNotBlank();
+        assertThat(Arrays.stream(REASONS).filter(reason::startsWith)).hasSize(1);
+    }
+
+    @Test
+    @DisplayName("is one of 86, so that none is left out in silence")
+    void rows() {
+        List<String> rows = Table.rows("/airspeed/rows-left-out.csv");
+        assertThat(rows).hasSize(86);
+        assertThat(rows).filteredOn(row -> row.startsWith("cas-mach-tas.csv")).hasSize(57);
+        assertThat(rows).filteredOn(row -> row.startsWith("impact-pressure.csv")).hasSize(12);
+        assertThat(rows).filteredOn(row -> row.startsWith("compressible-flow")).hasSize(16);
+        assertThat(rows).filteredOn(row -> row.startsWith("impact-pressure-pr")).hasSize(1);
+    }
+}

@@ -1,0 +1,135 @@
+package org.climbwright.atmosphere;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+import static org.climbwright.testing.Agreement.closeTo;
+import static org.climbwright.testing.Agreement.computedAs;
+import static org.climbwright.testing.Agreement.printedAs;
+
+import org.climbwright.quantity.OutsideModelException;
+import org.climbwright.quantity.altitude.AltitudeOnQnh;
+import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.quantity.pressure.StaticPressure;
+import org.climbwright.testing.Table;
+import org.climbwright.unit.UnitScale;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+@DisplayName("An altimeter")
+class AltimetryTest {
+    @ParameterizedTest(name = "{0}, {1}, {2}")
+    @CsvFileSource(resources = "/atmosphere/qnh.csv", useHeadersInDisplayName = true)
+    @DisplayName("has the QNH and the pressure altitude of the table, in 50-digit arithmetic")
+    void agreesWithTheTable(
+            String elevationFeet,
+            String pressureHpa,
+            String qnhHpa,
+            String qnhInHg,
+            String pressureAltitudeFeet) {
+        double elevationM = UnitScale.FOOT.toSi(Double.parseDouble(elevationFeet));
+        double pressurePa = UnitScale.HECTOPASCAL.toSi(Double.parseDouble(pressureHpa));
+        double qnhPa = UnitScale.HECTOPASCAL.toSi(Double.parseDouble(qnhHpa));
+        double qnh = Altimetry.qnh(pressurePa, elevationM);
+        assertThat(UnitScale.HECTOPASCAL.fromSi(qnh)).is(computedAs(qnhHpa, 15));
+        assertThat(UnitScale.INCH_OF_MERCURY.fromSi(qnh)).is(printedAs(qnhInHg, 10));
+        // 12 digits, and 1e-9 m that the functions state
+        double altitudeM = StandardAir.altitudeFromPressure(pressurePa);
+        assertThat(UnitScale.FOOT.fromSi(altitudeM)).is(closeTo(pressureAltitudeFeet, 1.4e-8));
+        assertThat(UnitScale.FOOT.fromSi(Altimetry.pressureAltitude(elevationM, qnhPa)))
+                .is(closeTo(pressureAltitudeFeet, 1.4e-8));
+        assertThat(UnitScale.FOOT.fromSi(Altimetry.altitudeOnQnh(altitudeM, qnhPa)))
+                .is(closeTo(elevationFeet, 1e-9 / 0.3048));
+    }
+
+    @Test
+    @DisplayName("is compared in 66 rows")
+    void rows() {
+        assertThat(Table.rows("/atmosphere/qnh.csv")).hasSize(66);
+    }
+
+    @Test
+    @DisplayName("on the QNH of an aerodrome shows its elevation there")
+    void showsTheElevation() {
+        StaticPressure atTheField = StaticPressure.ofHectopascals(948.3);
+        AltimeterSetting qnh = Altimetry.qnh(atTheField, GeopotentialAltitude.ofFeet(1486));
+
+        AltitudeOnQnh shown = Altimetry.altitudeOnQnh(Altimetry.pressureAltitude(atTheField), qnh);
+
+        assertThat(shown.inFeet()).isCloseTo(1486.0, within(1e-9 / 0.3048));
+    }
+
+    @Test
+    @DisplayName("on the standard setting shows the pressure altitude")
+    void standardSetting() {
+        PressureAltitude level = PressureAltitude.ofFlightLevel(85);
+        AltimeterSetting standard = AltimeterSetting.ofHectopascals(1013.25);
+
+        assertThat(Altimetry.altitudeOnQnh(level, standard).inFeet()).isEqualTo(8500.0);
+        assertThat(Altimetry.pressureAltitude(AltitudeOnQnh.ofFeet(8500), standard))
+                .isEqualTo(level);
+    }
+
+    @Test
+    @DisplayName("reads higher when it is set higher, by as much at every level")
+    void settingMovesAllReadingsAlike() {
+        double low = Altimetry.altitudeOnQnh(1000.0, 99000.0);
+        double high = Altimetry.altitudeOnQnh(1000.0, 103000.0);
+        double aloft =
+                Altimetry.altitudeOnQnh(9000.0, 103000.0)
+                        - Altimetry.altitudeOnQnh(9000.0, 99000.0);
+        assertThat(high).isGreaterThan(low);
+        assertThat(aloft).isCloseTo(high - low, within(1e-9));
+    }
+
+    @Test
+    @DisplayName("answers plain doubles and values alike, to the last bit")
+    void doorsAgree() {
+        PressureAltitude level = PressureAltitude.ofFeet(7321);
+        AltimeterSetting qnh = AltimeterSetting.ofHectopascals(987.6);
+        double qnhPa = qnh.inPascals();
+        StaticPressure pressure = StaticPressure.ofPascals(91234.5);
+        assertThat(Altimetry.altitudeOnQnh(level, qnh).inMetres())
+                .isEqualTo(Altimetry.altitudeOnQnh(level.inMetres(), qnhPa));
+        assertThat(Altimetry.pressureAltitude(AltitudeOnQnh.ofMetres(3000), qnh).inMetres())
+                .isEqualTo(Altimetry.pressureAltitude(3000.0, qnhPa));
+        assertThat(Altimetry.pressureAltitude(pressure).inMetres())
+                .isEqualTo(StandardAir.altitudeFromPressure(91234.5));
+        assertThat(Altimetry.qnh(pressure, GeopotentialAltitude.ofMetres(500)).inPascals())
+                .isEqualTo(Altimetry.qnh(91234.5, 500.0));
+    }
+
+    @Nested
+    @DisplayName("refuses")
+    class Refuses {
+        @Test
+        @DisplayName("a setting that standard air does not have, by its pressure")
+        void aSetting() {
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> Altimetry.altitudeOnQnh(0.0, Double.NaN))
+                    .withMessageStartingWith("static pressure must be from ")
+                    .withMessageContaining(", but was NaN Pa: ");
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> Altimetry.pressureAltitude(0.0, 180000.0));
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> Altimetry.qnh(101325.0, 6000.0));
+        }
+
+        @Test
+        @DisplayName("a QNH that no altimeter can be set to")
+        void aQnh() {
+            StaticPressure high = StaticPressure.ofHectopascals(700);
+            GeopotentialAltitude low = GeopotentialAltitude.ofFeet(0);
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> Altimetry.qnh(high, low))
+                    .withMessageContaining("altimeter setting")
+                    .withMessageContaining("hPa");
+        }
+    }
+}

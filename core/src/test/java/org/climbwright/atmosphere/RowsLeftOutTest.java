@@ -1,0 +1,48 @@
+package org.climbwright.atmosphere;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import org.climbwright.testing.Table;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+@DisplayName("A row of a table that no test of the air compares")
+class RowsLeftOutTest {
+    private static final String[] REASONS = {
+        "above 80 km geopotential, where the standard here ends",
+        "conductivity with the coefficient 2.64638e-3 of the US standard",
+        "not used here: ",
+        "the program refuses it",
+        "vapour pressure by the Magnus formula",
+        "that formula is not offered by this version",
+        "this version does not round as a report does",
+        "another meaning of a deviation",
+    };
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvFileSource(resources = "/atmosphere/rows-left-out.csv", useHeadersInDisplayName = true)
+    @DisplayName("is named with its table and one of a few reasons")
+    void hasAReason(String table, String row, String reason, String source) {
+        assertThat(Table.rows("/atmosphere/" + table)).isNotEmpty();
+        assertThat(row).isNotBlank();
+        assertThat(source).isNotBlank();
+        assertThat(Arrays.stream(REASONS).filter(reason::startsWith)).hasSize(1);
+    }
+
+    @Test
+    @DisplayName("is one of 26, so that none is left out in silence")
+    void rows() {
+        List<String> rows = Table.rows("/atmosphere/rows-left-out.csv");
+        assertThat(rows).hasSize(26);
+        assertThat(rows).filteredOn(row -> row.startsWith("printed-us76")).hasSize(11);
+        assertThat(rows).filteredOn(row -> row.startsWith("density-altitude")).hasSize(8);
+        assertThat(rows).filteredOn(row -> row.startsWith("constants")).hasSize(4);
+        assertThat(rows).filteredOn(row -> row.startsWith("units-program")).hasSize(1);
+        assertThat(rows).filteredOn(row -> row.startsWith("qnh")).hasSize(1);
+        assertThat(rows).filteredOn(row -> row.startsWith("off-standard")).hasSize(1);
+    }
+}

@@ -27,6 +27,8 @@ public final class Sounding implements Serializable {
 
     private final String station;
     private final String launch;
+
+    @SuppressWarnings("serial") // of List.copyOf, which is serializable
     private final List<SoundingLevel> levels;
 
     private Sounding(String station, String launch, List<SoundingLevel> levels) {

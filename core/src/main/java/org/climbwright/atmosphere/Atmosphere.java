@@ -1,5 +1,6 @@
 package org.climbwright.atmosphere;
 
+import java.util.function.DoubleUnaryOperator;
 import org.climbwright.numeric.BracketingSolver;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.GeometricAltitude;
@@ -107,17 +108,26 @@ public interface Atmosphere {
                         "m",
                         "the air is not known outside")
                 .check(geopotentialAltitudeM);
-        // In ln p altitude is nearly straight.
-        double logarithm =
+        // In ln p altitude is nearly straight. The ends are asked as they are: exp(log(p)) may miss
+        // p by an ulp, and with it the sign of the zero wanted.
+        double lnTop = StrictMath.log(top);
+        double lnBottom = StrictMath.log(bottom);
+        DoubleUnaryOperator pressure =
+                ln ->
+                        ln <= lnTop
+                                ? top
+                                : ln >= lnBottom
+                                        ? bottom
+                                        : Math.max(top, Math.min(bottom, StrictMath.exp(ln)));
+        double ln =
                 BracketingSolver.solve(
                         x ->
-                                geopotentialAltitude(
-                                                Math.max(top, Math.min(bottom, StrictMath.exp(x))))
+                                geopotentialAltitude(pressure.applyAsDouble(x))
                                         - geopotentialAltitudeM,
-                        StrictMath.log(bottom),
-                        StrictMath.log(top),
+                        lnBottom,
+                        lnTop,
                         1e-15);
-        return Math.max(top, Math.min(bottom, StrictMath.exp(logarithm)));
+        return pressure.applyAsDouble(ln);
     }
 
     /**

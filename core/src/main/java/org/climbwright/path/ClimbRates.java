@@ -21,6 +21,8 @@ import org.climbwright.quantity.temperature.IsaDeviation;
 public final class ClimbRates implements Serializable {
     private static final long serialVersionUID = 1L;
 
+    private static final String END = "the table of rates ends there";
+
     /** Which rate the numbers of a table are. */
     public enum Kind {
         /** Pressure altitude per time, as the instrument shows. */
@@ -34,6 +36,8 @@ public final class ClimbRates implements Serializable {
     private final double[] massKg;
     private final double[] altitudeM;
     private final double[][] rateMps;
+    private final ModelRange altitudeRange;
+    private final ModelRange massRange;
 
     private ClimbRates(Kind kind, IsaDeviation isaDeviation, List<Mass> masses, List<Row> rows) {
         this.kind = kind;
@@ -44,6 +48,9 @@ public final class ClimbRates implements Serializable {
                 rows.stream()
                         .map(r -> r.ratesMps().stream().mapToDouble(Double::doubleValue).toArray())
                         .toArray(double[][]::new);
+        this.altitudeRange =
+                new ModelRange("pressure altitude", altitudeM[0], last(altitudeM), "m", END);
+        this.massRange = new ModelRange("mass", massKg[0], last(massKg), "kg", END);
     }
 
     /**
@@ -168,7 +175,7 @@ public final class ClimbRates implements Serializable {
      * @return pressure altitude
      */
     public PressureAltitude highest() {
-        return PressureAltitude.ofMetres(altitudeM[altitudeM.length - 1]);
+        return PressureAltitude.ofMetres(last(altitudeM));
     }
 
     /**
@@ -183,15 +190,8 @@ public final class ClimbRates implements Serializable {
      * @source the table
      */
     public double rate(double pressureAltitudeM, double mass, Side side) {
-        String reason = "the table of rates ends there";
-        new ModelRange(
-                        "pressure altitude",
-                        altitudeM[0],
-                        altitudeM[altitudeM.length - 1],
-                        "m",
-                        reason)
-                .check(pressureAltitudeM);
-        new ModelRange("mass", massKg[0], massKg[massKg.length - 1], "kg", reason).check(mass);
+        altitudeRange.check(pressureAltitudeM);
+        massRange.check(mass);
         int row = rowBelow(pressureAltitudeM, side);
         double low = atMass(rateMps[row], mass);
         double high = atMass(rateMps[row + 1], mass);
@@ -214,6 +214,10 @@ public final class ClimbRates implements Serializable {
     /** The altitudes of the table [m], at which the rate bends or jumps. */
     double[] bendsM() {
         return altitudeM.clone();
+    }
+
+    private static double last(double[] values) {
+        return values[values.length - 1];
     }
 
     private int rowBelow(double pressureAltitudeM, Side side) {
@@ -260,5 +264,19 @@ public final class ClimbRates implements Serializable {
                 + ", masses "
                 + Arrays.toString(massKg)
                 + " kg";
+    }
+
+    private Object readResolve() {
+        return of(
+                kind,
+                isaDeviation,
+                Arrays.stream(massKg).mapToObj(Mass::ofKilograms).toList(),
+                IntStream.range(0, altitudeM.length)
+                        .mapToObj(
+                                i ->
+                                        new Row(
+                                                PressureAltitude.ofMetres(altitudeM[i]),
+                                                Arrays.stream(rateMps[i]).boxed().toList()))
+                        .toList());
     }
 }

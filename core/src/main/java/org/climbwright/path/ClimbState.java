@@ -51,6 +51,20 @@ public final class ClimbState implements Serializable {
             double acrossTrackWindMps,
             double timeS,
             double distanceM) {
+        if (!(casMps > 0.0 && mach > 0.0 && rateMps > 0.0 && massKg > 0.0 && timeS >= 0.0)) {
+            throw new IllegalArgumentException(
+                    "a climb has speed, rate and mass above 0 and a time, but had "
+                            + casMps
+                            + " m/s, Mach "
+                            + mach
+                            + ", "
+                            + rateMps
+                            + " m/s, "
+                            + massKg
+                            + " kg and "
+                            + timeS
+                            + " s");
+        }
         this.air = air;
         this.pressureAltitudeM = pressureAltitudeM;
         this.casMps = casMps;
@@ -275,5 +289,19 @@ public final class ClimbState implements Serializable {
                 + timeS
                 + " s, "
                 + distance().map(GroundDistance::text).orElse("distance not known");
+    }
+
+    private Object readResolve() {
+        return new ClimbState(
+                air,
+                pressureAltitudeM,
+                casMps,
+                mach,
+                rateMps,
+                massKg,
+                alongTrackWindMps,
+                acrossTrackWindMps,
+                timeS,
+                distanceM);
     }
 }

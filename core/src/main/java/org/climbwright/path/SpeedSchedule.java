@@ -175,4 +175,13 @@ public final class SpeedSchedule implements Serializable {
                                         + speeds)
                 .orElse(speeds);
     }
+
+    private Object readResolve() {
+        SpeedSchedule plain = of(CalibratedAirspeed.ofMetresPerSecond(casMps), Mach.of(mach));
+        return Double.isNaN(limitCasMps)
+                ? plain
+                : plain.withLimit(
+                        CalibratedAirspeed.ofMetresPerSecond(limitCasMps),
+                        PressureAltitude.ofMetres(limitTopM));
+    }
 }

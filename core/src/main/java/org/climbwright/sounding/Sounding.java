@@ -187,4 +187,8 @@ public final class Sounding implements Serializable {
                 + levels.size()
                 + " levels";
     }
+
+    private Object readResolve() {
+        return of(station, launch, levels);
+    }
 }

@@ -244,4 +244,14 @@ public final class SoundingLevel implements Serializable {
                 .map(Object::toString)
                 .collect(Collectors.joining(", ", "level of ", ""));
     }
+
+    private Object readResolve() {
+        return ofSi(
+                pressurePa,
+                geopotentialAltitudeM,
+                temperatureK,
+                dewPointK,
+                eastwardMps,
+                northwardMps);
+    }
 }

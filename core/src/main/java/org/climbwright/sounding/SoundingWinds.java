@@ -108,8 +108,11 @@ final class SoundingWinds implements Winds {
                 high = middle;
             }
         }
-        if (low == high || pressure == pressurePa[low]) {
+        if (pressure == pressurePa[low]) {
             return values[low];
+        }
+        if (pressure == pressurePa[high]) {
+            return values[high];
         }
         double share =
                 (lnPressure[low] - StrictMath.log(pressure)) / (lnPressure[low] - lnPressure[high]);

@@ -1,5 +1,7 @@
 package org.climbwright.quantity;
 
+import java.io.Serializable;
+
 /**
  * The closed range in which a model holds, for one of its inputs in SI.
  *
@@ -12,7 +14,9 @@ package org.climbwright.quantity;
  * ALTITUDE.covers(altitudeM);     // for loops that should not pay for an exception
  * }</pre>
  */
-public final class ModelRange {
+public final class ModelRange implements Serializable {
+    private static final long serialVersionUID = 1L;
+
     private final String term;
     private final double lowest;
     private final double highest;
@@ -81,5 +85,9 @@ public final class ModelRange {
      */
     public double highest() {
         return highest;
+    }
+
+    private Object readResolve() {
+        return new ModelRange(term, lowest, highest, unit, reason);
     }
 }

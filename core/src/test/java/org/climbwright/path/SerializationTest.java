@@ -1,0 +1,41 @@
+package org.climbwright.path;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.Serializable;
+import java.util.List;
+import org.climbwright.icing.EngineIcingRule;
+import org.climbwright.icing.IcingSpan;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.temperature.TotalAirTemperature;
+import org.climbwright.testing.Streams;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("What describes a climb, written to a stream of objects,")
+class SerializationTest {
+    private final ClimbRates rates =
+            Scene.rates(Scene.row(0, 3000), Scene.row(10000, 2000), Scene.row(10000, 2222));
+
+    @Test
+    @DisplayName("is read back the same: schedule, rates, state, icing span")
+    void readBack() throws Exception {
+        ClimbState state = Scene.calmStandardClimb().at(PressureAltitude.ofFeet(12345));
+        for (Serializable value : List.of(Scene.schedule(), rates, state)) {
+            assertThat(Streams.roundTrip(value).toString()).isEqualTo(value.toString());
+        }
+        IcingSpan span = new IcingSpan(IcingSpan.Kind.CONDITIONS, state, state, "for the test");
+        assertThat(Streams.roundTrip(span).toString()).isEqualTo(span.toString());
+        EngineIcingRule rule = new EngineIcingRule(TotalAirTemperature.ofCelsius(10), 0.8);
+        assertThat(Streams.roundTrip(rule)).isEqualTo(rule);
+    }
+
+    @Test
+    @DisplayName("is refused when somebody made a rate of it negative")
+    void forgedRate() throws Exception {
+        double rate = 2222 * 0.3048 / 60.0;
+        assertThatThrownBy(() -> Streams.tampered(rates, rate, -rate))
+                .hasStackTraceContaining("above 0.0 m/s");
+    }
+}

@@ -1,0 +1,62 @@
+package org.climbwright.sounding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.climbwright.testing.Agreement.closeTo;
+import static org.climbwright.testing.Agreement.printedAs;
+
+import org.climbwright.atmosphere.Altimetry;
+import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.quantity.pressure.StaticPressure;
+import org.climbwright.testing.Table;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+@DisplayName("The lowest level of a recorded sounding")
+class SurfaceTableTest {
+    /** A number of the file went through a factor or an offset: some ulp, and nothing else. */
+    private static final double UNIT_CONVERSION = 1e-9;
+
+    @ParameterizedTest(name = "{0}: {1}, {2}, {3}, {4}")
+    @CsvFileSource(resources = "/sounding/surface.csv", useHeadersInDisplayName = true)
+    @DisplayName("has the pressure, temperature, dew point and height of the file")
+    void isRead(
+            String sounding, String pressureHpa, String celsius, String dewPointC, String heightM) {
+        SoundingLevel lowest = Soundings.levelsOfAir(Soundings.profile(sounding)).get(0);
+        assertThat(lowest.staticPressure().orElseThrow().inHectopascals())
+                .is(closeTo(pressureHpa, UNIT_CONVERSION));
+        assertThat(lowest.staticAirTemperature().orElseThrow().inCelsius())
+                .is(closeTo(celsius, UNIT_CONVERSION));
+        assertThat(lowest.dewPoint().orElseThrow().inCelsius())
+                .is(closeTo(dewPointC, UNIT_CONVERSION));
+        assertThat(lowest.geopotentialAltitude().orElseThrow().inMetres())
+                .is(closeTo(heightM, UNIT_CONVERSION));
+    }
+
+    @ParameterizedTest(name = "{0}: {1} and {2} make {3}, {4}")
+    @CsvFileSource(resources = "/sounding/qnh.csv", useHeadersInDisplayName = true)
+    @DisplayName("has the QNH and the pressure altitude of the table")
+    void hasItsQnh(
+            String sounding,
+            String heightM,
+            String pressureHpa,
+            String qnhHpa,
+            String pressureAltitudeFt) {
+        SoundingLevel lowest = Soundings.levelsOfAir(Soundings.profile(sounding)).get(0);
+        StaticPressure pressure = lowest.staticPressure().orElseThrow();
+        GeopotentialAltitude height = lowest.geopotentialAltitude().orElseThrow();
+        assertThat(pressure.inHectopascals()).is(closeTo(pressureHpa, UNIT_CONVERSION));
+        assertThat(height.inMetres()).is(closeTo(heightM, UNIT_CONVERSION));
+        assertThat(Altimetry.qnh(pressure, height).inHectopascals()).is(printedAs(qnhHpa, 6));
+        assertThat(Altimetry.pressureAltitude(pressure).inFeet())
+                .is(printedAs(pressureAltitudeFt, 6));
+    }
+
+    @Test
+    @DisplayName("is compared in 12 rows, and 12 rows of QNH")
+    void rows() {
+        assertThat(Table.rows("/sounding/surface.csv")).hasSize(12);
+        assertThat(Table.rows("/sounding/qnh.csv")).hasSize(12);
+    }
+}

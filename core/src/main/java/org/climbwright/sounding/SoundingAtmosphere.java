@@ -18,8 +18,7 @@ import org.climbwright.quantity.ModelRange;
 final class SoundingAtmosphere implements Atmosphere {
     private static final double METRES_PER_KELVIN = GAS_CONSTANT_J_PER_KG_K / GRAVITY_MPS2;
 
-    private final double[] pressurePa;
-    private final double[] lnPressure;
+    private final PressureLevels levels;
     private final double[] temperatureK;
     private final double[] dewPointK;
     private final double[] virtualTemperatureK;
@@ -27,31 +26,32 @@ final class SoundingAtmosphere implements Atmosphere {
     private final double[] altitudeM;
     private final ModelRange range;
 
-    private SoundingAtmosphere(List<SoundingLevel> levels) {
-        pressurePa = levels.stream().mapToDouble(SoundingLevel::pressurePa).toArray();
-        temperatureK = levels.stream().mapToDouble(SoundingLevel::temperatureK).toArray();
-        dewPointK = levels.stream().mapToDouble(SoundingLevel::dewPointK).toArray();
+    private SoundingAtmosphere(List<SoundingLevel> reported) {
+        levels =
+                new PressureLevels(
+                        reported.stream().mapToDouble(SoundingLevel::pressurePa).toArray());
+        temperatureK = reported.stream().mapToDouble(SoundingLevel::temperatureK).toArray();
+        dewPointK = reported.stream().mapToDouble(SoundingLevel::dewPointK).toArray();
         int n = levels.size();
         virtualTemperatureK = new double[n];
-        lnPressure = levels.stream().mapToDouble(SoundingLevel::lnPressure).toArray();
         for (int i = 0; i < n; i++) {
             virtualTemperatureK[i] = virtualTemperature(i);
         }
         hypsometricM = new double[n];
         for (int i = 1; i < n; i++) {
-            hypsometricM[i] = hypsometricM[i - 1] + thickness(i - 1, lnPressure[i]);
+            hypsometricM[i] = hypsometricM[i - 1] + thickness(i - 1, levels.ln(i));
         }
         altitudeM =
                 fitted(
                         hypsometricM,
-                        levels.stream()
+                        reported.stream()
                                 .mapToDouble(SoundingLevel::geopotentialAltitudeM)
                                 .toArray());
         range =
                 new ModelRange(
                         "static pressure",
-                        pressurePa[n - 1],
-                        pressurePa[0],
+                        levels.pressure(n - 1),
+                        levels.pressure(0),
                         "Pa",
                         "the sounding has no temperature outside");
     }
@@ -86,12 +86,12 @@ final class SoundingAtmosphere implements Atmosphere {
 
     @Override
     public double temperature(double pressure) {
-        return interpolated(temperatureK, range.check(pressure));
+        return levels.interpolate(temperatureK, range.check(pressure));
     }
 
     @Override
     public double vapourPressure(double pressure) {
-        double dewPoint = interpolated(dewPointK, range.check(pressure));
+        double dewPoint = levels.interpolate(dewPointK, range.check(pressure));
         if (Double.isNaN(dewPoint)) {
             return dewPoint;
         }
@@ -102,9 +102,9 @@ final class SoundingAtmosphere implements Atmosphere {
 
     @Override
     public double geopotentialAltitude(double pressure) {
-        int i = stretch(range.check(pressure));
+        int i = levels.below(range.check(pressure));
         double ln = StrictMath.log(pressure);
-        if (ln == lnPressure[i + 1]) {
+        if (ln == levels.ln(i + 1)) {
             return altitudeM[i + 1]; // the highest level meets its height to the last bit too
         }
         double above = thickness(i, ln);
@@ -114,15 +114,15 @@ final class SoundingAtmosphere implements Atmosphere {
 
     @Override
     public double[] bends() {
-        return pressurePa.clone();
+        return levels.pressures();
     }
 
     int size() {
-        return pressurePa.length;
+        return levels.size();
     }
 
     double pressureAt(int level) {
-        return pressurePa[level];
+        return levels.pressure(level);
     }
 
     double temperatureAt(int level) {
@@ -136,13 +136,14 @@ final class SoundingAtmosphere implements Atmosphere {
     /** The pressure on a stretch where the temperature, linear in ln p, has a value. */
     double pressureOfTemperature(int level, double wantedK) {
         if (wantedK == temperatureK[level + 1]) {
-            return pressurePa[level + 1];
+            return levels.pressure(level + 1);
         }
         double share =
                 (wantedK - temperatureK[level]) / (temperatureK[level + 1] - temperatureK[level]);
-        double ln = lnPressure[level] + share * (lnPressure[level + 1] - lnPressure[level]);
+        double ln = levels.ln(level) + share * (levels.ln(level + 1) - levels.ln(level));
         // exp(log p) may miss a level by an ulp
-        return Math.max(pressurePa[level + 1], Math.min(pressurePa[level], StrictMath.exp(ln)));
+        return Math.max(
+                levels.pressure(level + 1), Math.min(levels.pressure(level), StrictMath.exp(ln)));
     }
 
     private double virtualTemperature(int i) {
@@ -151,43 +152,15 @@ final class SoundingAtmosphere implements Atmosphere {
                 : MoistAir.virtualTemperature(
                         temperatureK[i],
                         MoistAir.saturationVapourPressure(dewPointK[i]),
-                        pressurePa[i]);
+                        levels.pressure(i));
     }
 
     /** The hypsometric thickness from a level up to a pressure of the stretch above it. */
     private double thickness(int i, double ln) {
-        double whole = lnPressure[i] - lnPressure[i + 1];
-        double part = lnPressure[i] - ln;
+        double whole = levels.ln(i) - levels.ln(i + 1);
+        double part = levels.ln(i) - ln;
         double slope = (virtualTemperatureK[i + 1] - virtualTemperatureK[i]) / whole;
         return METRES_PER_KELVIN * part * (virtualTemperatureK[i] + 0.5 * slope * part);
-    }
-
-    private double interpolated(double[] values, double pressure) {
-        int i = stretch(pressure);
-        if (pressure == pressurePa[i]) {
-            return values[i]; // known at its own level, whatever the next one reports
-        }
-        if (pressure == pressurePa[i + 1]) {
-            return values[i + 1];
-        }
-        double share =
-                (lnPressure[i] - StrictMath.log(pressure)) / (lnPressure[i] - lnPressure[i + 1]);
-        return values[i] + share * (values[i + 1] - values[i]);
-    }
-
-    /** The level below a pressure of the range; the last but one for the highest. */
-    private int stretch(double pressure) {
-        int low = 0;
-        int high = pressurePa.length - 1;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (pressurePa[middle] >= pressure) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
     }
 
     /** The hypsometric altitudes, stretched between reported ones and shifted beyond them. */

@@ -8,16 +8,14 @@ import org.climbwright.atmosphere.Winds;
 
 /** The levels of an ascent that have a wind, by components, on pressures of their own. */
 final class SoundingWinds implements Winds {
-    private final double[] pressurePa;
-    private final double[] lnPressure;
+    private final PressureLevels levels;
     private final double[] eastwardMps;
     private final double[] northwardMps;
     private final UnobservedWind elsewhere;
 
     private SoundingWinds(List<Report> reports, UnobservedWind elsewhere) {
         this.elsewhere = elsewhere;
-        pressurePa = reports.stream().mapToDouble(Report::pressurePa).toArray();
-        lnPressure = reports.stream().mapToDouble(Report::lnPressure).toArray();
+        levels = new PressureLevels(reports.stream().mapToDouble(Report::pressurePa).toArray());
         eastwardMps = reports.stream().mapToDouble(r -> r.level().eastwardMps()).toArray();
         northwardMps = reports.stream().mapToDouble(r -> r.level().northwardMps()).toArray();
     }
@@ -90,33 +88,13 @@ final class SoundingWinds implements Winds {
 
     @Override
     public double[] bends() {
-        return pressurePa.clone();
+        return levels.pressures();
     }
 
     private double component(double[] values, double pressure) {
-        int n = pressurePa.length;
-        if (n == 0 || !(pressure >= pressurePa[n - 1] && pressure <= pressurePa[0])) {
-            return unobserved(values, pressure);
-        }
-        int low = 0;
-        int high = n - 1;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (pressurePa[middle] >= pressure) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        if (pressure == pressurePa[low]) {
-            return values[low];
-        }
-        if (pressure == pressurePa[high]) {
-            return values[high];
-        }
-        double share =
-                (lnPressure[low] - StrictMath.log(pressure)) / (lnPressure[low] - lnPressure[high]);
-        return values[low] + share * (values[high] - values[low]);
+        return levels.covers(pressure)
+                ? levels.interpolate(values, pressure)
+                : unobserved(values, pressure);
     }
 
     private double unobserved(double[] values, double pressure) {
@@ -124,7 +102,7 @@ final class SoundingWinds implements Winds {
             case NOT_KNOWN -> Double.NaN;
             case CALM -> 0.0;
             case HOLD_LOWEST ->
-                    values.length > 0 && pressure > pressurePa[0] ? values[0] : Double.NaN;
+                    values.length > 0 && pressure > levels.pressure(0) ? values[0] : Double.NaN;
         };
     }
 }

@@ -3,8 +3,8 @@ package org.climbwright.icing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.climbwright.icing.IcingSpan.Kind;
-import org.climbwright.numeric.BracketingSolver;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -81,7 +81,7 @@ final class IcingSearch {
             double at = part == PARTS ? topM - inset : bottomM + share * (topM - bottomM);
             ClimbState here = state(at);
             if (kind(before) != kind(here)) {
-                double change = solve(before, here);
+                double change = change(before, here);
                 take(kind(before), from, change, before, state(change));
                 take(kind(here), change, part == PARTS ? topM : at, state(change), here);
             } else {
@@ -126,27 +126,30 @@ final class IcingSearch {
 
     /** What a point of the climb is by the rule; null when it is too warm, or dry. */
     private @Nullable Kind kind(ClimbState state) {
-        if (excess(state) > 0.0) {
+        if (state.totalAirTemperature().compareTo(rule.warmest()) > 0) {
             return null;
         }
-        return state.air().isHumidityKnown() ? Kind.CONDITIONS : Kind.NOT_KNOWN;
+        OptionalDouble humidity = state.air().relativeHumidity();
+        if (humidity.isEmpty()) {
+            return Kind.NOT_KNOWN;
+        }
+        return humidity.getAsDouble() >= rule.leastRelativeHumidity() ? Kind.CONDITIONS : null;
     }
 
-    /** Above 0 where the rule is not met, 0 at its edge; continuous along a stretch. */
-    private double excess(ClimbState state) {
-        double warmth = state.totalAirTemperature().inKelvins() - rule.warmest().inKelvins();
-        double dryness =
-                rule.leastRelativeHumidity()
-                        - state.air().relativeHumidity().orElse(Double.POSITIVE_INFINITY);
-        return Math.max(warmth, dryness);
-    }
-
-    private double solve(ClimbState before, ClimbState here) {
-        return BracketingSolver.solve(
-                altitude -> excess(state(altitude)),
-                before.pressureAltitude().inMetres(),
-                here.pressureAltitude().inMetres(),
-                TOLERANCE_M);
+    /** Where the first point's kind ends; halved, since humidity may become unknown with a jump. */
+    private double change(ClimbState before, ClimbState here) {
+        Kind kind = kind(before);
+        double low = before.pressureAltitude().inMetres();
+        double high = here.pressureAltitude().inMetres();
+        while (high - low > TOLERANCE_M) {
+            double middle = 0.5 * (low + high);
+            if (kind(state(middle)) == kind) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return 0.5 * (low + high);
     }
 
     private ClimbState state(double altitudeM) {

@@ -40,7 +40,7 @@ public record IcingSpan(Kind kind, ClimbState entry, ClimbState exit, String rea
      * Returns the stretches of a climb that the rule speaks of.
      *
      * <p>Every stretch between two bends of the path is searched at nine points; where one meets
-     * the rule and the next does not, the level between is solved for.
+     * the rule and the next does not, the level between is found by halving.
      *
      * @param path the climb
      * @param rule the rule

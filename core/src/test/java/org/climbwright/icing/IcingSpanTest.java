@@ -126,6 +126,16 @@ class IcingSpanTest {
         }
     }
 
+    @Test
+    @DisplayName("are found also in air that does not say where its humidity ends")
+    void noBends() {
+        MoistStandardAir air = new MoistStandardAir(h -> h < 6000.0 ? 1.0 : Double.NaN);
+        List<IcingSpan> spans = IcingSpan.along(climb(air), RULE);
+        IcingSpan last = spans.get(spans.size() - 1);
+        assertThat(last.kind()).isEqualTo(IcingSpan.Kind.NOT_KNOWN);
+        assertThat(last.from().inMetres()).isCloseTo(6000.0, within(1e-3));
+    }
+
     @Nested
     @DisplayName("give the point for protection")
     class GiveThePoint {

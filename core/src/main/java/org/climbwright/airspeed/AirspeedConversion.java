@@ -55,6 +55,9 @@ public final class AirspeedConversion {
     /** Impact pressure over static pressure at Mach 1, 0.893. */
     private static final double SONIC_IMPACT = impactRatio(1.0);
 
+    /** Mach 1 may come back from an impact pressure or a calibrated airspeed some ulps beyond 1. */
+    private static final double ROUNDING = 1.0 + 1e-15;
+
     private AirspeedConversion() {}
 
     /**
@@ -86,7 +89,51 @@ public final class AirspeedConversion {
      *     level where it is less
      */
     public static boolean coversCas(double casMps, double pressurePa) {
-        return PRESSURE.covers(pressurePa) && casMps >= 0.0 && casMps <= highestCas(pressurePa);
+        return PRESSURE.covers(pressurePa)
+                && casMps >= 0.0
+                && casMps <= SEA_LEVEL_SPEED_OF_SOUND_MPS
+                && SEA_LEVEL_PRESSURE_PA * impactRatio(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS)
+                        <= pressurePa * (SONIC_IMPACT * ROUNDING);
+    }
+
+    /**
+     * Tells whether the relations take an equivalent airspeed at a pressure.
+     *
+     * @param easMps equivalent airspeed [m/s]
+     * @param pressurePa static pressure [Pa]
+     * @return true from 0 to that of Mach 1
+     */
+    public static boolean coversEas(double easMps, double pressurePa) {
+        return PRESSURE.covers(pressurePa)
+                && easMps >= 0.0
+                && easMps <= easAtMachOne(pressurePa) * ROUNDING;
+    }
+
+    /**
+     * Tells whether the relations take a true airspeed at a temperature.
+     *
+     * @param tasMps true airspeed [m/s]
+     * @param temperatureK static air temperature [K]
+     * @return true from 0 to the speed of sound
+     */
+    public static boolean coversTas(double tasMps, double temperatureK) {
+        return DryAir.coversTemperature(temperatureK)
+                && tasMps >= 0.0
+                && tasMps <= DryAir.speedOfSound(temperatureK) * ROUNDING;
+    }
+
+    /**
+     * Tells whether a Mach number at a pressure has a calibrated airspeed here.
+     *
+     * @param mach Mach number
+     * @param pressurePa static pressure [Pa]
+     * @return true from 0 to 1, but below the sea only as far as the calibrated airspeed is
+     *     subsonic
+     */
+    public static boolean hasCas(double mach, double pressurePa) {
+        return MACH.covers(mach)
+                && PRESSURE.covers(pressurePa)
+                && coversImpactPressure(pressurePa * impactRatio(mach), SEA_LEVEL_PRESSURE_PA);
     }
 
     /**
@@ -97,8 +144,9 @@ public final class AirspeedConversion {
      * @return true from 0 to that of Mach 1, 0.893 of the static pressure
      */
     public static boolean coversImpactPressure(double impactPressurePa, double pressurePa) {
-        double ratio = impactPressurePa / pressurePa;
-        return PRESSURE.covers(pressurePa) && ratio >= 0.0 && ratio <= SONIC_IMPACT;
+        return PRESSURE.covers(pressurePa)
+                && impactPressurePa >= 0.0
+                && impactPressurePa <= pressurePa * (SONIC_IMPACT * ROUNDING);
     }
 
     /**
@@ -137,7 +185,12 @@ public final class AirspeedConversion {
      * @source EAS = TAS sqrt(rho / rho0), see the class comment
      */
     public static double machFromEas(double easMps, double pressurePa) {
-        return MACH.check(easMps / easAtMachOne(pressurePa));
+        double machOne = easAtMachOne(pressurePa);
+        if (!coversEas(easMps, pressurePa)) {
+            throw new OutsideModelException(
+                    "equivalent airspeed", easMps, 0.0, machOne, "m/s", SUBSONIC_ONLY);
+        }
+        return Math.min(1.0, easMps / machOne);
     }
 
     /**
@@ -151,7 +204,12 @@ public final class AirspeedConversion {
      * @source see the class comment
      */
     public static double machFromTas(double tasMps, double temperatureK) {
-        return MACH.check(tasMps / DryAir.speedOfSound(temperatureK));
+        double machOne = DryAir.speedOfSound(temperatureK);
+        if (!coversTas(tasMps, temperatureK)) {
+            throw new OutsideModelException(
+                    "true airspeed", tasMps, 0.0, machOne, "m/s", SUBSONIC_ONLY);
+        }
+        return Math.min(1.0, tasMps / machOne);
     }
 
     /**
@@ -245,7 +303,16 @@ public final class AirspeedConversion {
      * @source see the class comment
      */
     public static double impactPressureFromCas(double casMps) {
-        return impactPressureFromMach(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS, SEA_LEVEL_PRESSURE_PA);
+        if (!coversCas(casMps, SEA_LEVEL_PRESSURE_PA)) {
+            throw new OutsideModelException(
+                    "calibrated airspeed",
+                    casMps,
+                    0.0,
+                    SEA_LEVEL_SPEED_OF_SOUND_MPS,
+                    "m/s",
+                    SUBSONIC_ONLY);
+        }
+        return SEA_LEVEL_PRESSURE_PA * impactRatio(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS);
     }
 
     /**
@@ -334,7 +401,7 @@ public final class AirspeedConversion {
     }
 
     private static double highestCas(double pressurePa) {
-        double ratio = Math.min(SONIC_IMPACT, SONIC_IMPACT * (pressurePa / SEA_LEVEL_PRESSURE_PA));
+        double ratio = SONIC_IMPACT * Math.min(1.0, pressurePa / SEA_LEVEL_PRESSURE_PA);
         return SEA_LEVEL_SPEED_OF_SOUND_MPS * machOfImpactRatio(ratio);
     }
 

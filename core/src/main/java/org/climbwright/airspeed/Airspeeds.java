@@ -1,9 +1,9 @@
 package org.climbwright.airspeed;
 
 import static org.climbwright.airspeed.AirspeedConversion.casFromMach;
-import static org.climbwright.airspeed.AirspeedConversion.coversImpactPressure;
 import static org.climbwright.airspeed.AirspeedConversion.dynamicPressureFromMach;
 import static org.climbwright.airspeed.AirspeedConversion.easFromMach;
+import static org.climbwright.airspeed.AirspeedConversion.hasCas;
 import static org.climbwright.airspeed.AirspeedConversion.impactPressureFromMach;
 import static org.climbwright.airspeed.AirspeedConversion.machFromCas;
 import static org.climbwright.airspeed.AirspeedConversion.machFromEas;
@@ -15,7 +15,6 @@ import static org.climbwright.airspeed.AirspeedConversion.totalTemperatureFromMa
 
 import java.io.Serializable;
 import org.climbwright.atmosphere.AirState;
-import org.climbwright.atmosphere.IcaoConstants;
 import org.climbwright.quantity.pressure.DynamicPressure;
 import org.climbwright.quantity.pressure.ImpactPressure;
 import org.climbwright.quantity.pressure.TotalPressure;
@@ -211,13 +210,8 @@ public final class Airspeeds implements Serializable {
     public String toString() {
         // Below the sea a subsonic speed near Mach 1 has a calibrated airspeed beyond the
         // relations.
-        String cas = hasCalibratedAirspeed() ? calibratedAirspeed().toString() : "beyond Mach 1";
+        String cas = hasCas(mach, pressurePa) ? calibratedAirspeed().toString() : "beyond Mach 1";
         return mach() + ", CAS " + cas + ", TAS " + trueAirspeed();
-    }
-
-    private boolean hasCalibratedAirspeed() {
-        return coversImpactPressure(
-                impactPressureFromMach(mach, pressurePa), IcaoConstants.SEA_LEVEL_PRESSURE_PA);
     }
 
     private Object readResolve() {

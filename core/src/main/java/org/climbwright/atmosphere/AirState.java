@@ -81,7 +81,7 @@ public final class AirState implements Serializable {
     }
 
     /**
-     * Returns dry air of a pressure and a temperature, its altitude not known.
+     * Returns air of a pressure and a temperature, its humidity and its altitude not known.
      *
      * @param pressure static pressure, above 0
      * @param temperature static air temperature, above 0 K
@@ -89,7 +89,7 @@ public final class AirState implements Serializable {
      * @throws IllegalArgumentException if a value is 0
      */
     public static AirState of(StaticPressure pressure, StaticAirTemperature temperature) {
-        return ofSi(pressure.inPascals(), temperature.inKelvins(), 0.0, Double.NaN);
+        return ofSi(pressure.inPascals(), temperature.inKelvins(), Double.NaN, Double.NaN);
     }
 
     private static IllegalArgumentException refusal(

@@ -69,7 +69,7 @@ public interface Atmosphere {
      *
      * @return pressures [Pa] inside {@link #range}, in any order; empty when the air is smooth
      */
-    default double[] bends() {
+    default double[] bendsPa() {
         return new double[0];
     }
 
@@ -93,7 +93,7 @@ public interface Atmosphere {
      * @throws IllegalStateException if its altitudes are not known
      * @accuracy 1e-9 m in altitude
      */
-    default double pressureFromAltitude(double geopotentialAltitudeM) {
+    default double pressureFromGeopotentialAltitude(double geopotentialAltitudeM) {
         double top = range().lowest();
         double bottom = range().highest();
         double lowest = geopotentialAltitude(bottom);
@@ -169,7 +169,7 @@ public interface Atmosphere {
      * @throws org.climbwright.quantity.OutsideModelException if this air does not reach there
      */
     default AirState at(GeopotentialAltitude altitude) {
-        return at(StaticPressure.ofPascals(pressureFromAltitude(altitude.inMetres())));
+        return at(StaticPressure.ofPascals(pressureFromGeopotentialAltitude(altitude.inMetres())));
     }
 
     /**
@@ -184,7 +184,8 @@ public interface Atmosphere {
     }
 
     /**
-     * Returns the ICAO standard atmosphere, dry.
+     * Returns the ICAO standard atmosphere, which is dry by definition: no cloud and no icing is
+     * ever found in it.
      *
      * @return the one instance
      */
@@ -193,7 +194,8 @@ public interface Atmosphere {
     }
 
     /**
-     * Returns dry air with a temperature of its own, its altitudes by the hypsometric equation.
+     * Returns air with a temperature of its own, its altitudes by the hypsometric equation of dry
+     * air; its humidity is not known unless the profile tells it.
      *
      * @param temperature the temperature at each pressure, and how far it reaches
      * @param datum one pressure whose altitude is known

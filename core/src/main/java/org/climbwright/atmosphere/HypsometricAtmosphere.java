@@ -6,7 +6,10 @@ import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
 import org.climbwright.numeric.Quadrature;
 import org.climbwright.quantity.ModelRange;
 
-/** Dry air of any temperature profile: the altitudes are integrated once, in steps of ln p. */
+/**
+ * Air of any temperature profile, its altitudes those of dry air: the altitudes are integrated
+ * once, in steps of ln p.
+ */
 final class HypsometricAtmosphere implements Atmosphere {
     /** A step of ln p, some 80 m: a bend inside it costs less than 0.01 m. */
     private static final double STEP = 0.01;
@@ -64,8 +67,12 @@ final class HypsometricAtmosphere implements Atmosphere {
 
     @Override
     public double vapourPressure(double pressurePa) {
-        range.check(pressurePa);
-        return 0.0;
+        return profile.vapourPressure(range.check(pressurePa));
+    }
+
+    @Override
+    public double[] bendsPa() {
+        return profile.bendsPa();
     }
 
     private double thickness(double fromDepth, double toDepth) {

@@ -210,7 +210,7 @@ public final class StandardAir {
      * @accuracy 1e-15 relative
      * @source see the class comment
      */
-    public static double temperatureRatio(double altitudeM) {
+    public static double temperatureRatioFromAltitude(double altitudeM) {
         return temperatureFromAltitude(altitudeM) / SEA_LEVEL_TEMPERATURE_K;
     }
 
@@ -223,7 +223,7 @@ public final class StandardAir {
      * @accuracy 1e-14 relative
      * @source see the class comment
      */
-    public static double pressureRatio(double altitudeM) {
+    public static double pressureRatioFromAltitude(double altitudeM) {
         return pressureFromAltitude(altitudeM) / SEA_LEVEL_PRESSURE_PA;
     }
 
@@ -236,12 +236,12 @@ public final class StandardAir {
      * @accuracy 1e-14 relative; 1.5e-8 from a ratio taken against the rounded 1.225
      * @source see the class comment
      */
-    public static double densityRatio(double altitudeM) {
+    public static double densityRatioFromAltitude(double altitudeM) {
         return densityFromAltitude(altitudeM) / SEA_LEVEL_DENSITY_KG_PER_M3;
     }
 
     /** The pressures at which the temperature profile bends [Pa], the highest first. */
-    static double[] bends() {
+    static double[] bendsPa() {
         return Arrays.copyOfRange(BASE_PRESSURE_PA, 1, BASE_PRESSURE_PA.length);
     }
 

@@ -22,7 +22,7 @@ enum StandardAtmosphere implements Atmosphere {
     }
 
     @Override
-    public double pressureFromAltitude(double geopotentialAltitudeM) {
+    public double pressureFromGeopotentialAltitude(double geopotentialAltitudeM) {
         return StandardAir.pressureFromAltitude(geopotentialAltitudeM);
     }
 
@@ -33,7 +33,7 @@ enum StandardAtmosphere implements Atmosphere {
     }
 
     @Override
-    public double[] bends() {
-        return StandardAir.bends();
+    public double[] bendsPa() {
+        return StandardAir.bendsPa();
     }
 }

@@ -14,6 +14,25 @@ public interface TemperatureProfile {
     double temperature(double pressurePa);
 
     /**
+     * Returns the vapour pressure at a pressure.
+     *
+     * @param pressurePa static pressure [Pa], inside {@link #range}
+     * @return vapour pressure [Pa]; NaN, not known, unless overridden
+     */
+    default double vapourPressure(double pressurePa) {
+        return Double.NaN;
+    }
+
+    /**
+     * Returns where the profile bends.
+     *
+     * @return pressures [Pa] inside {@link #range}, in any order; none unless overridden
+     */
+    default double[] bendsPa() {
+        return new double[0];
+    }
+
+    /**
      * Returns the pressures for which the profile answers.
      *
      * @return the range [Pa]; all of the standard atmosphere unless overridden

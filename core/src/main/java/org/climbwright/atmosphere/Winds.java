@@ -40,7 +40,7 @@ public interface Winds {
      *
      * @return pressures [Pa], in any order; empty when the wind is smooth
      */
-    default double[] bends() {
+    default double[] bendsPa() {
         return new double[0];
     }
 

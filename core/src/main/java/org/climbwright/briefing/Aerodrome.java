@@ -1,5 +1,6 @@
 package org.climbwright.briefing;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
@@ -19,6 +20,21 @@ public record Aerodrome(
         GeopotentialAltitude elevation,
         AltitudeOnQnh transitionAltitude,
         Optional<AltimeterSetting> qnh) {
+
+    /**
+     * Makes it of parts that are all there.
+     *
+     * @param name see above
+     * @param elevation see above
+     * @param transitionAltitude see above
+     * @param qnh see above
+     */
+    public Aerodrome {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(elevation, "elevation");
+        Objects.requireNonNull(transitionAltitude, "transitionAltitude");
+        Objects.requireNonNull(qnh, "qnh");
+    }
 
     /**
      * Returns this aerodrome at another elevation.

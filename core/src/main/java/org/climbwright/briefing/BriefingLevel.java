@@ -18,4 +18,17 @@ public record BriefingLevel(
         ClimbState state,
         Side side,
         Optional<AltitudeOnQnh> altitudeOnQnh,
-        List<ClimbEvent> events) {}
+        List<ClimbEvent> events) {
+
+    /**
+     * Makes a line whose events nobody can change.
+     *
+     * @param state the climb there
+     * @param side from which side
+     * @param altitudeOnQnh what an exact altimeter shows
+     * @param events what happens there
+     */
+    public BriefingLevel {
+        events = List.copyOf(events);
+    }
+}

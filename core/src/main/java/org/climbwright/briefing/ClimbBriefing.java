@@ -1,10 +1,10 @@
 package org.climbwright.briefing;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Altimetry;
 import org.climbwright.atmosphere.Atmosphere;
@@ -22,6 +22,7 @@ import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.sounding.Inversion;
 import org.climbwright.sounding.IsothermCrossing;
 import org.climbwright.sounding.Sounding;
+import org.climbwright.sounding.UnobservedWind;
 
 /**
  * A climb as a pilot is briefed on it: level by level, what to expect and what to do ahead of it.
@@ -121,11 +122,11 @@ public final class ClimbBriefing {
         LevelCollector collector = new LevelCollector(path);
         collector.event(path.bottom(), Kind.BOTTOM, "climb begins at " + plan.aerodrome().name());
         collector.event(path.top(), Kind.TOP, "climb ends: " + path.endsBecause());
+        gatherSpeeds(collector, schedule); // first: a level that jumps must keep its own place
         double first = Math.ceil(path.bottom().inFeet() / TABLE_STEP_FT) * TABLE_STEP_FT;
         for (double feet = first; feet <= path.top().inFeet(); feet += TABLE_STEP_FT) {
             collector.line(PressureAltitude.ofFeet(feet));
         }
-        gatherSpeeds(collector, schedule);
         gatherAltimeter(collector);
         gatherAir(collector);
         gatherIcing(collector);
@@ -134,20 +135,28 @@ public final class ClimbBriefing {
 
     private void gatherSpeeds(LevelCollector collector, SpeedSchedule schedule) {
         ScheduledSpeeds speeds = plan.speeds();
-        schedule.changeOfSpeed()
-                .ifPresent(
-                        level ->
-                                collector.event(
-                                        level,
-                                        Kind.CHANGE_OF_SPEED,
-                                        "speed "
-                                                + speeds.limit().text()
-                                                + " to "
-                                                + speeds.calibratedAirspeed().text()));
-        collector.event(
-                schedule.crossover(),
-                Kind.CROSSOVER,
-                "crossover: " + speeds.calibratedAirspeed().text() + " to " + speeds.mach().text());
+        String limit = speeds.limit().text();
+        String cas = speeds.calibratedAirspeed().text();
+        String mach = speeds.mach().text();
+        Optional<PressureAltitude> change = schedule.changeOfSpeed();
+        Optional<PressureAltitude> crossover = schedule.crossover();
+        boolean toMachAtOnce = change.isPresent() && change.equals(crossover);
+        change.ifPresent(
+                level ->
+                        collector.event(
+                                level,
+                                Kind.CHANGE_OF_SPEED,
+                                "speed " + limit + " to " + (toMachAtOnce ? mach : cas)));
+        if (!toMachAtOnce) {
+            // below the limit's own top it is the limit that meets the Mach number
+            boolean ofLimit = change.isEmpty() && speeds.limitBinds();
+            crossover.ifPresent(
+                    level ->
+                            collector.event(
+                                    level,
+                                    Kind.CROSSOVER,
+                                    "crossover: " + (ofLimit ? limit : cas) + " to " + mach));
+        }
         for (PressureAltitude jump : plan.rates().jumps()) {
             collector.event(jump, Kind.RATE_JUMP, "the table of rates jumps");
         }
@@ -164,7 +173,7 @@ public final class ClimbBriefing {
                         "transition altitude: altimeter from %.0f to %.0f ft (%+.0f)",
                         transition.inFeet(),
                         standard.inFeet(),
-                        standard.inFeet() - transition.inFeet()));
+                        Math.rint(standard.inFeet() - transition.inFeet()) + 0.0));
         double highest = path.top().inFeet() + CHECK_STEP_FT;
         for (double feet = CHECK_STEP_FT; feet <= highest; feet += CHECK_STEP_FT) {
             boolean onQnh = feet <= transition.inFeet();
@@ -201,7 +210,10 @@ public final class ClimbBriefing {
         for (IcingSpan span : icing) {
             boolean known = span.kind() == IcingSpan.Kind.CONDITIONS;
             String what = known ? "icing conditions" : "icing conditions not known";
-            collector.event(span.from(), Kind.ICING_ENTRY, what + " from here");
+            collector.event(
+                    span.bottom(),
+                    known ? Kind.ICING_ENTRY : Kind.ICING_NOT_KNOWN_ENTRY,
+                    what + " from here");
             if (known) {
                 Optional<ClimbState> onBy = antiIceOnBy(span);
                 collector.event(
@@ -211,9 +223,9 @@ public final class ClimbBriefing {
                                 + (onBy.isPresent() ? "by here" : "before the climb begins"));
             }
             collector.event(
-                    span.to(),
-                    Kind.ICING_EXIT,
-                    span.to().equals(path.top())
+                    span.top(),
+                    known ? Kind.ICING_EXIT : Kind.ICING_NOT_KNOWN_EXIT,
+                    span.top().equals(path.top())
                             ? what + ", still where the climb ends"
                             : what + " to here");
         }
@@ -243,24 +255,41 @@ public final class ClimbBriefing {
                                                     + " ground speed and gradient over the ground"
                                                     + " are absent there, distance from there on.",
                                                 state.pressureAltitude().inFeet())));
-        double coldest = deviations().min().orElse(0.0);
-        double warmest = deviations().max().orElse(0.0);
+        noteTakenWinds(found);
+        DoubleSummaryStatistics deviations =
+                levels.stream()
+                        .mapToDouble(level -> level.state().air().isaDeviation().inKelvins())
+                        .summaryStatistics();
         found.add(
                 String.format(
                         Locale.ROOT,
-                        "The table of rates is for ISA%+.0f K, this air is ISA%+.1f to %+.1f K: the"
-                                + " rates are not corrected for it.",
+                        "The table of rates is for ISA%+.0f K, the air at the levels told here is"
+                                + " ISA%+.1f to %+.1f K: the rates are not corrected for it.",
                         plan.rates().isaDeviation().inKelvins(),
-                        coldest,
-                        warmest));
+                        deviations.getMin(),
+                        deviations.getMax()));
         if (sounding.tropopause().isEmpty()) {
             found.add("The sounding shows no tropopause, or ends before it can be told.");
         }
         return List.copyOf(found);
     }
 
-    private DoubleStream deviations() {
-        return levels.stream().mapToDouble(level -> level.state().air().isaDeviation().inKelvins());
+    /** A wind that nobody observed is told as what it is, where the plan's rule put one. */
+    private void noteTakenWinds(List<String> found) {
+        if (plan.unobservedWind() == UnobservedWind.NOT_KNOWN) {
+            return;
+        }
+        Winds observed = sounding.winds(UnobservedWind.NOT_KNOWN);
+        boolean taken =
+                levels.stream()
+                        .map(level -> level.state().pressureAltitude())
+                        .anyMatch(altitude -> observed.at(altitude).isEmpty());
+        if (taken) {
+            found.add(
+                    plan.unobservedWind() == UnobservedWind.CALM
+                            ? "Where no wind was observed a calm is taken."
+                            : "Below the lowest observed wind, that wind is taken.");
+        }
     }
 
     /**

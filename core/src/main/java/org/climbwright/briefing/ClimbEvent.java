@@ -22,10 +22,14 @@ public record ClimbEvent(Kind kind, String text) {
         ZERO_CELSIUS,
         /** The point by which engine anti-ice should be on. */
         ANTI_ICE_ON,
-        /** Icing conditions begin. */
-        ICING_ENTRY,
         /** Icing conditions end. */
         ICING_EXIT,
+        /** From here on it is known whether there are icing conditions. */
+        ICING_NOT_KNOWN_EXIT,
+        /** Icing conditions begin. */
+        ICING_ENTRY,
+        /** It is cold enough, and whether there is moisture is not known. */
+        ICING_NOT_KNOWN_ENTRY,
         /** It begins to get warmer upwards. */
         INVERSION_BASE,
         /** It begins to get colder upwards again. */

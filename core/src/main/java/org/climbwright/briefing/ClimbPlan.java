@@ -1,6 +1,7 @@
 package org.climbwright.briefing;
 
 import java.time.Duration;
+import java.util.Objects;
 import org.climbwright.icing.EngineIcingRule;
 import org.climbwright.path.ClimbRates;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -36,12 +37,46 @@ public record ClimbPlan(
         TemperatureDifference smallestInversion) {
 
     /**
+     * Makes it of parts that are all there.
+     *
+     * @param aerodrome see above
+     * @param rates see above
+     * @param mass see above
+     * @param speeds see above
+     * @param level see above
+     * @param track see above
+     * @param icingRule see above
+     * @param antiIceLead see above
+     * @param unobservedWind see above
+     * @param smallestInversion see above
+     * @throws IllegalArgumentException if the lead is negative
+     */
+    public ClimbPlan {
+        Objects.requireNonNull(aerodrome, "aerodrome");
+        Objects.requireNonNull(rates, "rates");
+        Objects.requireNonNull(mass, "mass");
+        Objects.requireNonNull(speeds, "speeds");
+        Objects.requireNonNull(level, "level");
+        Objects.requireNonNull(track, "track");
+        Objects.requireNonNull(icingRule, "icingRule");
+        Objects.requireNonNull(antiIceLead, "antiIceLead");
+        Objects.requireNonNull(unobservedWind, "unobservedWind");
+        Objects.requireNonNull(smallestInversion, "smallestInversion");
+        if (antiIceLead.isNegative()) {
+            throw new IllegalArgumentException(
+                    "the lead of anti-ice must be 0 s or more, but was "
+                            + antiIceLead.toSeconds()
+                            + " s");
+        }
+    }
+
+    /**
      * Returns this plan from another aerodrome.
      *
      * @param other the aerodrome
      * @return a copy that differs in it
      */
-    public ClimbPlan from(Aerodrome other) {
+    public ClimbPlan withAerodrome(Aerodrome other) {
         return new ClimbPlan(
                 other,
                 rates,

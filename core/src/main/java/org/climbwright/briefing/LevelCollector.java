@@ -80,8 +80,8 @@ final class LevelCollector {
                 leaving.calibratedAirspeed().inMetresPerSecond()
                         - arriving.calibratedAirspeed().inMetresPerSecond();
         double rate =
-                leaving.rateOfPressureAltitude().inMetresPerSecond()
-                        - arriving.rateOfPressureAltitude().inMetresPerSecond();
+                leaving.pressureAltitudeRate().inMetresPerSecond()
+                        - arriving.pressureAltitudeRate().inMetresPerSecond();
         return Math.abs(speed) > 1e-6 || Math.abs(rate) > 1e-6;
     }
 }

@@ -1,5 +1,6 @@
 package org.climbwright.briefing;
 
+import java.util.Objects;
 import org.climbwright.atmosphere.Altimetry;
 import org.climbwright.path.SpeedSchedule;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
@@ -20,6 +21,25 @@ public record ScheduledSpeeds(
         AltitudeOnQnh limitBelow,
         CalibratedAirspeed calibratedAirspeed,
         Mach mach) {
+
+    /**
+     * Makes it of parts that are all there.
+     *
+     * @param limit see above
+     * @param limitBelow see above
+     * @param calibratedAirspeed see above
+     * @param mach see above
+     */
+    public ScheduledSpeeds {
+        Objects.requireNonNull(limit, "limit");
+        Objects.requireNonNull(limitBelow, "limitBelow");
+        Objects.requireNonNull(calibratedAirspeed, "calibratedAirspeed");
+        Objects.requireNonNull(mach, "mach");
+    }
+
+    boolean limitBinds() {
+        return limit.compareTo(calibratedAirspeed) < 0;
+    }
 
     SpeedSchedule on(AltimeterSetting qnh) {
         return SpeedSchedule.of(calibratedAirspeed, mach)

@@ -1,6 +1,7 @@
 package org.climbwright.icing;
 
 import java.io.Serializable;
+import java.util.Objects;
 import org.climbwright.quantity.temperature.TotalAirTemperature;
 
 /**
@@ -29,6 +30,7 @@ public record EngineIcingRule(TotalAirTemperature warmest, double leastRelativeH
      * @throws IllegalArgumentException if the humidity is not above 0 and up to 1
      */
     public EngineIcingRule {
+        Objects.requireNonNull(warmest, "warmest");
         if (!(leastRelativeHumidity > 0.0 && leastRelativeHumidity <= 1.0)) {
             throw new IllegalArgumentException(
                     "least relative humidity must be above 0.0 and up to 1.0, but was "

@@ -80,13 +80,14 @@ final class IcingSearch {
             double share = (double) part / PARTS;
             double at = part == PARTS ? topM - inset : bottomM + share * (topM - bottomM);
             ClimbState here = state(at);
-            if (kind(before) != kind(here)) {
-                double change = change(before, here);
-                take(kind(before), from, change, before, state(change));
-                take(kind(here), change, part == PARTS ? topM : at, state(change), here);
-            } else {
-                take(kind(here), from, part == PARTS ? topM : at, before, here);
+            double end = part == PARTS ? topM : at;
+            while (kind(before) != kind(here)) {
+                double[] edge = edge(before, here);
+                take(kind(before), from, edge[1], before, state(edge[0]));
+                before = state(edge[1]);
+                from = edge[1];
             }
+            take(kind(here), from, end, before, here);
             from = at;
             before = here;
         }
@@ -136,8 +137,11 @@ final class IcingSearch {
         return humidity.getAsDouble() >= rule.leastRelativeHumidity() ? Kind.CONDITIONS : null;
     }
 
-    /** Where the first point's kind ends; halved, since humidity may become unknown with a jump. */
-    private double change(ClimbState before, ClimbState here) {
+    /**
+     * The last level of the first point's kind and the first of another, near to each other;
+     * halved, since humidity may become unknown with a jump.
+     */
+    private double[] edge(ClimbState before, ClimbState here) {
         Kind kind = kind(before);
         double low = before.pressureAltitude().inMetres();
         double high = here.pressureAltitude().inMetres();
@@ -149,7 +153,7 @@ final class IcingSearch {
                 high = middle;
             }
         }
-        return 0.5 * (low + high);
+        return new double[] {low, high};
     }
 
     private ClimbState state(double altitudeM) {
@@ -165,7 +169,7 @@ final class IcingSearch {
                         stretch.coldestC,
                         rule.warmest().inCelsius());
         return stretch.kind == Kind.NOT_KNOWN
-                ? cold + "; humidity was not observed, so moisture is not known"
+                ? cold + "; humidity is not known, and so moisture is not"
                 : cold
                         + String.format(
                                 Locale.ROOT,

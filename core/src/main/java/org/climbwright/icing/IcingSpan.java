@@ -58,7 +58,7 @@ public record IcingSpan(Kind kind, ClimbState entry, ClimbState exit, String rea
      *
      * @return pressure altitude
      */
-    public PressureAltitude from() {
+    public PressureAltitude bottom() {
         return entry.pressureAltitude();
     }
 
@@ -67,7 +67,7 @@ public record IcingSpan(Kind kind, ClimbState entry, ClimbState exit, String rea
      *
      * @return pressure altitude
      */
-    public PressureAltitude to() {
+    public PressureAltitude top() {
         return exit.pressureAltitude();
     }
 

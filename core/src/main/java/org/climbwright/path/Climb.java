@@ -1,5 +1,6 @@
 package org.climbwright.path;
 
+import java.util.Objects;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.Winds;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -29,6 +30,25 @@ public record Climb(
         Atmosphere air,
         Winds winds,
         TrueDirection track) {
+
+    /**
+     * Makes it of parts that are all there.
+     *
+     * @param rates see above
+     * @param mass see above
+     * @param schedule see above
+     * @param air see above
+     * @param winds see above
+     * @param track see above
+     */
+    public Climb {
+        Objects.requireNonNull(rates, "rates");
+        Objects.requireNonNull(mass, "mass");
+        Objects.requireNonNull(schedule, "schedule");
+        Objects.requireNonNull(air, "air");
+        Objects.requireNonNull(winds, "winds");
+        Objects.requireNonNull(track, "track");
+    }
 
     /**
      * Returns the path of this climb.

@@ -74,7 +74,12 @@ public interface ClimbPath {
      */
     default ClimbState at(Duration time) {
         return PathSearch.at(
-                this, "time of the climb", time.toNanos() / 1e9, "s", 1e-9, ClimbState::timeS);
+                this,
+                "time of the climb",
+                time.getSeconds() + time.getNano() / 1e9,
+                "s",
+                1e-9,
+                ClimbState::timeS);
     }
 
     /**

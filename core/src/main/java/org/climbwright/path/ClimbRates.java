@@ -112,7 +112,19 @@ public final class ClimbRates implements Serializable {
             }
             requireHigher(rows, i);
         }
+        requireDepth(rows.get(0), rows.get(1));
+        requireDepth(rows.get(rows.size() - 2), rows.get(rows.size() - 1));
         return new ClimbRates(kind, isaDeviation, masses, rows);
+    }
+
+    /** A jump at an end of the table would have no rate on its outer side. */
+    private static void requireDepth(Row lower, Row upper) {
+        if (lower.altitude().equals(upper.altitude())) {
+            throw new IllegalArgumentException(
+                    "the lowest and the highest altitude of a table stand once, but "
+                            + lower.altitude().text()
+                            + " stands twice");
+        }
     }
 
     private static void requireRising(List<Mass> masses) {
@@ -179,22 +191,33 @@ public final class ClimbRates implements Serializable {
     }
 
     /**
+     * Tells whether the table has a rate.
+     *
+     * @param pressureAltitudeM pressure altitude [m]
+     * @param aeroplaneMassKg mass [kg]
+     * @return true inside the table
+     */
+    public boolean covers(double pressureAltitudeM, double aeroplaneMassKg) {
+        return altitudeRange.covers(pressureAltitudeM) && massRange.covers(aeroplaneMassKg);
+    }
+
+    /**
      * Returns the rate at an altitude for a mass.
      *
      * @param pressureAltitudeM pressure altitude [m], inside the table
-     * @param mass mass [kg], inside the table
+     * @param aeroplaneMassKg mass [kg], inside the table
      * @param side from which side, where the table jumps
      * @return rate of climb [m/s], above 0
      * @throws org.climbwright.quantity.OutsideModelException if altitude or mass is outside
      * @accuracy bilinear between the entries, exact at them
      * @source the table
      */
-    public double rate(double pressureAltitudeM, double mass, Side side) {
+    public double rate(double pressureAltitudeM, double aeroplaneMassKg, Side side) {
         altitudeRange.check(pressureAltitudeM);
-        massRange.check(mass);
+        massRange.check(aeroplaneMassKg);
         int row = rowBelow(pressureAltitudeM, side);
-        double low = atMass(rateMps[row], mass);
-        double high = atMass(rateMps[row + 1], mass);
+        double low = atMass(rateMps[row], aeroplaneMassKg);
+        double high = atMass(rateMps[row + 1], aeroplaneMassKg);
         double depth = altitudeM[row + 1] - altitudeM[row];
         return low + (high - low) * ((pressureAltitudeM - altitudeM[row]) / depth);
     }
@@ -264,6 +287,21 @@ public final class ClimbRates implements Serializable {
                 + ", masses "
                 + Arrays.toString(massKg)
                 + " kg";
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ClimbRates that
+                && kind == that.kind
+                && isaDeviation.equals(that.isaDeviation)
+                && Arrays.equals(massKg, that.massKg)
+                && Arrays.equals(altitudeM, that.altitudeM)
+                && Arrays.deepEquals(rateMps, that.rateMps);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(altitudeM) + 31 * Arrays.deepHashCode(rateMps);
     }
 
     private Object readResolve() {

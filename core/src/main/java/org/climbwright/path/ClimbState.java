@@ -2,10 +2,13 @@ package org.climbwright.path;
 
 import java.io.Serializable;
 import java.time.Duration;
+import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.airspeed.AirspeedConversion;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Geopotential;
+import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.AirGradient;
 import org.climbwright.quantity.path.GroundDistance;
@@ -40,7 +43,7 @@ public final class ClimbState implements Serializable {
     private final double timeS;
     private final double distanceM;
 
-    ClimbState(
+    private ClimbState(
             AirState air,
             double pressureAltitudeM,
             double casMps,
@@ -51,20 +54,6 @@ public final class ClimbState implements Serializable {
             double acrossTrackWindMps,
             double timeS,
             double distanceM) {
-        if (!(casMps > 0.0 && mach > 0.0 && rateMps > 0.0 && massKg > 0.0 && timeS >= 0.0)) {
-            throw new IllegalArgumentException(
-                    "a climb has speed, rate and mass above 0 and a time, but had "
-                            + casMps
-                            + " m/s, Mach "
-                            + mach
-                            + ", "
-                            + rateMps
-                            + " m/s, "
-                            + massKg
-                            + " kg and "
-                            + timeS
-                            + " s");
-        }
         this.air = air;
         this.pressureAltitudeM = pressureAltitudeM;
         this.casMps = casMps;
@@ -75,6 +64,89 @@ public final class ClimbState implements Serializable {
         this.acrossTrackWindMps = acrossTrackWindMps;
         this.timeS = timeS;
         this.distanceM = distanceM;
+    }
+
+    /**
+     * Returns a point of a climb, for those who make a {@link ClimbPath} of their own.
+     *
+     * <p>Level and calibrated airspeed are told beside the pressure and the Mach number that they
+     * belong to, so that a 250 kn and a FL100 that somebody gave leave as they came.
+     *
+     * @param air the air there
+     * @param pressureAltitudeM pressure altitude of the air's pressure [m]
+     * @param casMps calibrated airspeed of the Mach number at the pressure [m/s], above 0
+     * @param mach Mach number, above 0
+     * @param rateMps rate of pressure altitude [m/s], 0 or more
+     * @param massKg mass [kg], above 0
+     * @param alongTrackWindMps wind along the track [m/s], positive from behind; NaN when not known
+     * @param acrossTrackWindMps wind across the track [m/s], positive towards the right; NaN when
+     *     not known
+     * @param timeS time since the climb began [s], 0 or more
+     * @param distanceM distance over the ground since then [m], 0 or more; NaN when not known
+     * @return the point
+     * @throws IllegalArgumentException if a number cannot be, or only one part of the wind is known
+     */
+    public static ClimbState ofSi(
+            AirState air,
+            double pressureAltitudeM,
+            double casMps,
+            double mach,
+            double rateMps,
+            double massKg,
+            double alongTrackWindMps,
+            double acrossTrackWindMps,
+            double timeS,
+            double distanceM) {
+        Objects.requireNonNull(air, "air");
+        boolean moves = isPositive(casMps) && isPositive(mach) && isFrom0(rateMps);
+        boolean isThere = Math.abs(pressureAltitudeM) <= Double.MAX_VALUE && isPositive(massKg);
+        boolean counts = isFrom0(timeS) && (Double.isNaN(distanceM) || isFrom0(distanceM));
+        boolean blows =
+                Math.abs(alongTrackWindMps) <= Double.MAX_VALUE
+                        && Math.abs(acrossTrackWindMps) <= Double.MAX_VALUE;
+        boolean isUnknown = Double.isNaN(alongTrackWindMps) && Double.isNaN(acrossTrackWindMps);
+        if (!(moves && isThere && counts && (blows || isUnknown))) {
+            throw new IllegalArgumentException(
+                    "a point of a climb needs a level, speeds and a mass above 0, a rate, a time"
+                            + " and a distance of 0 or more and both parts of a wind, but had "
+                            + pressureAltitudeM
+                            + " m, "
+                            + casMps
+                            + " m/s, Mach "
+                            + mach
+                            + ", "
+                            + massKg
+                            + " kg, "
+                            + rateMps
+                            + " m/s, "
+                            + timeS
+                            + " s, "
+                            + distanceM
+                            + " m, "
+                            + alongTrackWindMps
+                            + " and "
+                            + acrossTrackWindMps
+                            + " m/s");
+        }
+        return new ClimbState(
+                air,
+                pressureAltitudeM,
+                casMps,
+                mach,
+                rateMps,
+                massKg,
+                alongTrackWindMps,
+                acrossTrackWindMps,
+                timeS,
+                distanceM);
+    }
+
+    private static boolean isPositive(double value) {
+        return value > 0.0 && value <= Double.MAX_VALUE;
+    }
+
+    private static boolean isFrom0(double value) {
+        return value >= 0.0 && value <= Double.MAX_VALUE;
     }
 
     /**
@@ -137,7 +209,7 @@ public final class ClimbState implements Serializable {
      *
      * @return rate of pressure altitude
      */
-    public PressureAltitudeRate rateOfPressureAltitude() {
+    public PressureAltitudeRate pressureAltitudeRate() {
         return PressureAltitudeRate.ofMetresPerSecond(rateMps);
     }
 
@@ -145,6 +217,8 @@ public final class ClimbState implements Serializable {
      * Returns the rate in true height.
      *
      * @return geometric rate: more than the instrument's when the air is warmer than standard
+     * @accuracy of the humidity that is known; where the true altitude is not, 1e-3 of the 0.3 % by
+     *     which gravity changes over 10 km
      */
     public GeometricRate geometricRate() {
         return GeometricRate.ofMetresPerSecond(geometricRateMps());
@@ -262,13 +336,17 @@ public final class ClimbState implements Serializable {
         return rateMps * ClimbState.geometricPerPressureAltitude(air);
     }
 
-    /** How much true height one metre of pressure altitude is in this air. */
+    /**
+     * How much true height one metre of pressure altitude is in this air; gravity at the pressure
+     * altitude where the true one is not known, which costs less than 1e-3 of 1e-3.
+     */
     static double geometricPerPressureAltitude(AirState air) {
-        double perGeopotential =
+        double geometricM =
                 air.geometricAltitude()
-                        .map(z -> Geopotential.geometricPerGeopotential(z.inMetres()))
-                        .orElse(1.0);
-        return air.geopotentialPerPressureAltitude() * perGeopotential;
+                        .map(GeometricAltitude::inMetres)
+                        .orElseGet(() -> air.pressureAltitude().inMetres());
+        return air.geopotentialPerPressureAltitude()
+                * Geopotential.geometricPerGeopotential(geometricM);
     }
 
     /**
@@ -284,15 +362,41 @@ public final class ClimbState implements Serializable {
                 + ", "
                 + mach().text()
                 + ", "
-                + rateOfPressureAltitude().text()
+                + pressureAltitudeRate().text()
                 + ", "
                 + timeS
                 + " s, "
                 + distance().map(GroundDistance::text).orElse("distance not known");
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ClimbState that
+                && air.equals(that.air)
+                && Arrays.equals(numbers(), that.numbers());
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * air.hashCode() + Arrays.hashCode(numbers());
+    }
+
+    private double[] numbers() {
+        return new double[] {
+            pressureAltitudeM,
+            casMps,
+            mach,
+            rateMps,
+            massKg,
+            alongTrackWindMps,
+            acrossTrackWindMps,
+            timeS,
+            distanceM
+        };
+    }
+
     private Object readResolve() {
-        return new ClimbState(
+        return ofSi(
                 air,
                 pressureAltitudeM,
                 casMps,

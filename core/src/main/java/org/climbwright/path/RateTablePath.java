@@ -64,15 +64,17 @@ final class RateTablePath implements ClimbPath {
         for (double altitude : climb.rates().bendsM()) {
             bends.add(altitude);
         }
-        for (double[] pressures : new double[][] {climb.air().bends(), climb.winds().bends()}) {
+        for (double[] pressures : new double[][] {climb.air().bendsPa(), climb.winds().bendsPa()}) {
             for (double pressure : pressures) {
-                bends.add(StandardAir.altitudeFromPressure(pressure));
+                if (StandardAir.coversPressure(pressure)) {
+                    bends.add(StandardAir.altitudeFromPressure(pressure));
+                }
             }
         }
         climb.schedule().changeOfSpeed().ifPresent(level -> bends.add(level.inMetres()));
-        bends.add(climb.schedule().crossover().inMetres());
+        climb.schedule().crossover().ifPresent(level -> bends.add(level.inMetres()));
         // the standard temperature bends too, and with it what a metre of pressure altitude is
-        for (double pressure : Atmosphere.standard().bends()) {
+        for (double pressure : Atmosphere.standard().bendsPa()) {
             bends.add(StandardAir.altitudeFromPressure(pressure));
         }
         return bends.stream()
@@ -152,7 +154,7 @@ final class RateTablePath implements ClimbPath {
         double pressure = air.pressurePa();
         double east = climb.winds().eastward(pressure);
         double north = climb.winds().northward(pressure);
-        return new ClimbState(
+        return ClimbState.ofSi(
                 air,
                 altitudeM,
                 climb.schedule().calibratedAirspeed(altitudeM, possible),

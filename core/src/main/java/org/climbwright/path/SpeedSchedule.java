@@ -1,8 +1,10 @@
 package org.climbwright.path;
 
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.airspeed.AirspeedConversion;
+import org.climbwright.atmosphere.IcaoConstants;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
@@ -63,15 +65,13 @@ public final class SpeedSchedule implements Serializable {
     /**
      * Returns this schedule with a lower speed up to a level.
      *
-     * @param limit the highest calibrated airspeed below the level, above 0
+     * @param limit the highest calibrated airspeed below the level, from 1 m/s
      * @param below the level; for a limit on QNH, the pressure altitude that it has that day
      * @return a copy with that limit
-     * @throws IllegalArgumentException if the limit is 0
+     * @throws org.climbwright.quantity.OutsideModelException if the limit is out of range
      */
     public SpeedSchedule withLimit(CalibratedAirspeed limit, PressureAltitude below) {
-        if (limit.inMetresPerSecond() == 0.0) {
-            throw new IllegalArgumentException("a speed limit must be above 0.0 m/s, but was 0.0");
-        }
+        AirspeedConversion.crossoverPressure(limit.inMetresPerSecond(), mach); // for its checks
         return new SpeedSchedule(
                 casMps, mach, Math.min(limit.inMetresPerSecond(), casMps), below.inMetres());
     }
@@ -115,10 +115,11 @@ public final class SpeedSchedule implements Serializable {
     /**
      * Returns the level up to which the lower speed counts.
      *
-     * @return the level; empty without a limit, or when the limit is no lower than the schedule
+     * @return the level; empty without a limit, when the limit is no lower than the schedule, or
+     *     when the Mach number counts already below it
      */
     public Optional<PressureAltitude> changeOfSpeed() {
-        return limitCasMps < casMps
+        return limitCasMps < casMps && crossoverM(limitCasMps) > limitTopM
                 ? Optional.of(PressureAltitude.ofMetres(limitTopM))
                 : Optional.empty();
     }
@@ -126,15 +127,19 @@ public final class SpeedSchedule implements Serializable {
     /**
      * Returns the level from which the Mach number counts.
      *
-     * @return the crossover of calibrated airspeed and Mach number; the top of the limit if it lies
-     *     below that
-     * @throws org.climbwright.quantity.OutsideModelException if it lies outside the standard
-     *     atmosphere
+     * @return where Mach number and calibrated airspeed are the same speed, be it that of the limit
+     *     below its top; the top of the limit if the crossover lies below that; empty when the Mach
+     *     number counts at every level of the standard atmosphere, or at none
      */
-    public PressureAltitude crossover() {
+    public Optional<PressureAltitude> crossover() {
         double crossing = crossoverM(casMps);
-        return PressureAltitude.ofMetres(
-                limitCasMps < casMps ? Math.max(crossing, limitTopM) : crossing);
+        if (limitCasMps < casMps) {
+            double ofLimit = crossoverM(limitCasMps);
+            crossing = ofLimit <= limitTopM ? ofLimit : Math.max(crossing, limitTopM);
+        }
+        return Double.isInfinite(crossing)
+                ? Optional.empty()
+                : Optional.of(PressureAltitude.ofMetres(crossing));
     }
 
     private boolean isMach(double pressureAltitudeM, Side side) {
@@ -150,8 +155,15 @@ public final class SpeedSchedule implements Serializable {
         return limited ? limitCasMps : casMps;
     }
 
+    /** The crossover [m]; infinite, down or up, when it lies beyond the standard atmosphere. */
     private double crossoverM(double cas) {
-        return StandardAir.altitudeFromPressure(AirspeedConversion.crossoverPressure(cas, mach));
+        double pressurePa = AirspeedConversion.crossoverPressure(cas, mach);
+        if (StandardAir.coversPressure(pressurePa)) {
+            return StandardAir.altitudeFromPressure(pressurePa);
+        }
+        return pressurePa > IcaoConstants.SEA_LEVEL_PRESSURE_PA
+                ? Double.NEGATIVE_INFINITY
+                : Double.POSITIVE_INFINITY;
     }
 
     /**
@@ -174,6 +186,20 @@ public final class SpeedSchedule implements Serializable {
                                         + ", then "
                                         + speeds)
                 .orElse(speeds);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SpeedSchedule that
+                && Double.compare(casMps, that.casMps) == 0
+                && Double.compare(mach, that.mach) == 0
+                && Double.compare(limitCasMps, that.limitCasMps) == 0
+                && Double.compare(limitTopM, that.limitTopM) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(casMps, mach, limitCasMps, limitTopM);
     }
 
     private Object readResolve() {

@@ -14,6 +14,9 @@ final class LevelCheck {
     private static final double HIGHEST_HEIGHT_M = 80000.0;
     private static final double HIGHEST_WIND_MPS = 200.0;
 
+    /** Derived files print temperatures to 0.1 K, and vapour pressures of other temperatures. */
+    private static final double ROUNDING_K = 0.1;
+
     private final SourceLine line;
 
     LevelCheck(SourceLine line) {
@@ -62,8 +65,19 @@ final class LevelCheck {
             return Double.NaN;
         }
         return MoistAir.coversVapourPressure(vapourPressurePa)
-                ? dewPoint(field, MoistAir.dewPoint(vapourPressurePa), temperatureK, pressurePa)
+                ? dewPoint(
+                        field,
+                        atMost(temperatureK, MoistAir.dewPoint(vapourPressurePa)),
+                        temperatureK,
+                        pressurePa)
                 : missing(field, "not a possible vapour pressure");
+    }
+
+    /** Saturated air: temperature and vapour pressure were rounded each for itself. */
+    private static double atMost(double temperatureK, double dewPointK) {
+        return dewPointK <= temperatureK + ROUNDING_K
+                ? Math.min(dewPointK, temperatureK)
+                : dewPointK;
     }
 
     /** A wind by where it comes from; null when either part is missing or cannot be. */

@@ -2,6 +2,8 @@ package org.climbwright.sounding;
 
 /** Falling pressures, and what lies between them linear in the logarithm of pressure. */
 final class PressureLevels {
+    private static final double SAME = 1e-12;
+
     private final double[] pressurePa;
     private final double[] lnPressure;
 
@@ -34,7 +36,14 @@ final class PressureLevels {
 
     boolean covers(double pressure) {
         int n = pressurePa.length;
-        return n > 0 && pressure >= pressurePa[n - 1] && pressure <= pressurePa[0];
+        return n > 0
+                && (pressure >= pressurePa[n - 1] || isAt(pressure, n - 1))
+                && (pressure <= pressurePa[0] || isAt(pressure, 0));
+    }
+
+    /** A level that went through a pressure altitude comes back some ulps off. */
+    private boolean isAt(double pressure, int level) {
+        return Math.abs(pressure - pressurePa[level]) <= SAME * pressurePa[level];
     }
 
     /** The level below a covered pressure; the last but one for the lowest pressure. */
@@ -55,11 +64,11 @@ final class PressureLevels {
     /** One of the values at a covered pressure; at a level its own, whatever the next one is. */
     double interpolate(double[] values, double pressure) {
         int low = below(pressure);
-        if (pressure == pressurePa[low]) {
+        if (isAt(pressure, low)) {
             return values[low];
         }
         int high = low + 1;
-        if (pressure == pressurePa[high]) {
+        if (isAt(pressure, high)) {
             return values[high];
         }
         double share =

@@ -113,7 +113,7 @@ final class SoundingAtmosphere implements Atmosphere {
     }
 
     @Override
-    public double[] bends() {
+    public double[] bendsPa() {
         return levels.pressures();
     }
 

@@ -66,7 +66,7 @@ final class SoundingWinds implements Winds {
             double height = level.geopotentialAltitudeM();
             // A height outside the observed temperatures has no pressure here.
             if (height >= lowest && height <= highest) {
-                reports.add(new Report(air.pressureFromAltitude(height), level));
+                reports.add(new Report(air.pressureFromGeopotentialAltitude(height), level));
             }
         }
     }
@@ -87,7 +87,7 @@ final class SoundingWinds implements Winds {
     }
 
     @Override
-    public double[] bends() {
+    public double[] bendsPa() {
         return levels.pressures();
     }
 

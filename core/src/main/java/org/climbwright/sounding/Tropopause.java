@@ -35,7 +35,8 @@ final class Tropopause {
         // An ascent that ends within the 2 km cannot tell; unknown altitudes cannot either.
         return i < air.size()
                 && air.altitudeAt(i) >= end
-                && !coolsTooFast(air, base, end, air.temperature(air.pressureFromAltitude(end)));
+                && !coolsTooFast(
+                        air, base, end, air.temperature(air.pressureFromGeopotentialAltitude(end)));
     }
 
     private static boolean coolsTooFast(

@@ -47,13 +47,13 @@ class AirStateTest {
     }
 
     @Test
-    @DisplayName("given by pressure and temperature alone is dry and of unknown altitude")
-    void dryOfUnknownAltitude() {
+    @DisplayName("given by pressure and temperature alone is of unknown humidity and altitude")
+    void ofUnknownHumidityAndAltitude() {
         AirState air =
                 AirState.of(StaticPressure.ofHectopascals(850), StaticAirTemperature.ofCelsius(30));
 
-        assertThat(air.isHumidityKnown()).isTrue();
-        assertThat(air.relativeHumidity()).hasValue(0.0);
+        assertThat(air.isHumidityKnown()).isFalse();
+        assertThat(air.relativeHumidity()).isEmpty();
         assertThat(air.dewPoint()).isEmpty();
         assertThat(air.geopotentialAltitude()).isEmpty();
         assertThat(air.geometricAltitude()).isEmpty();

@@ -96,7 +96,7 @@ class OwnWeatherTest {
     @DisplayName("finds the pressure of an altitude")
     void pressureFromAltitude() {
         for (int metres = -200; metres < 16000; metres += 200) {
-            double p = SMOOTH_DAY.pressureFromAltitude(metres);
+            double p = SMOOTH_DAY.pressureFromGeopotentialAltitude(metres);
             // 1e-9 m is what the inverse states
             assertThat(SMOOTH_DAY.geopotentialAltitude(p)).isCloseTo(metres, within(1e-9));
         }
@@ -107,10 +107,12 @@ class OwnWeatherTest {
     }
 
     @Test
-    @DisplayName("is dry, and covers the pressures of its profile, ends included")
+    @DisplayName(
+            "tells no humidity unless its profile does, and covers the pressures of its profile,"
+                    + " ends included")
     void range() {
-        assertThat(SMOOTH_DAY.vapourPressure(50000.0)).isZero();
-        assertThat(SMOOTH_DAY.bends()).isEmpty();
+        assertThat(SMOOTH_DAY.vapourPressure(50000.0)).isNaN();
+        assertThat(SMOOTH_DAY.bendsPa()).isEmpty();
         assertThat(SMOOTH_DAY.covers(10000.0)).isTrue();
         assertThat(SMOOTH_DAY.covers(105000.0)).isTrue();
         assertThat(SMOOTH_DAY.covers(Math.nextDown(10000.0))).isFalse();
@@ -144,7 +146,7 @@ class OwnWeatherTest {
         @DisplayName("an altitude outside, in one sentence")
         void anAltitude(double altitudeM) {
             assertThatExceptionOfType(OutsideModelException.class)
-                    .isThrownBy(() -> SMOOTH_DAY.pressureFromAltitude(altitudeM))
+                    .isThrownBy(() -> SMOOTH_DAY.pressureFromGeopotentialAltitude(altitudeM))
                     .withMessageStartingWith("geopotential altitude must be from -")
                     .withMessageEndingWith(
                             ", but was " + altitudeM + " m: the air is not known outside");

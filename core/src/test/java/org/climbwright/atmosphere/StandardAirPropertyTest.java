@@ -147,7 +147,7 @@ class StandardAirPropertyTest {
         assertThat(air.thermalConductivityWPerMK())
                 .isEqualTo(DryAir.thermalConductivity(air.temperatureK()));
         assertThat(air.temperatureRatio()).isEqualTo(air.temperatureK() / 288.15);
-        assertThat(air.pressureRatio()).isEqualTo(StandardAir.pressureRatio(altitudeM));
+        assertThat(air.pressureRatio()).isEqualTo(StandardAir.pressureRatioFromAltitude(altitudeM));
         assertThat(air.densityRatio()).isEqualTo(air.densityKgPerM3() / SEA_LEVEL_DENSITY);
         double geometricM =
                 Geopotential.geometricFromGeopotential(StandardAir.altitudeFromPressure(p));
@@ -170,9 +170,9 @@ class StandardAirPropertyTest {
         assertThat(StandardAir.coversPressure(p)).isTrue();
         assertThat(StandardAir.coversDensity(rho)).isTrue();
         assertThat(StandardAir.temperatureFromAltitude(altitudeM)).isBetween(186.0, 321.0);
-        assertThat(StandardAir.temperatureRatio(altitudeM)).isPositive();
-        assertThat(StandardAir.pressureRatio(altitudeM)).isEqualTo(p / 101325.0);
-        assertThat(StandardAir.densityRatio(altitudeM)).isPositive().isFinite();
+        assertThat(StandardAir.temperatureRatioFromAltitude(altitudeM)).isPositive();
+        assertThat(StandardAir.pressureRatioFromAltitude(altitudeM)).isEqualTo(p / 101325.0);
+        assertThat(StandardAir.densityRatioFromAltitude(altitudeM)).isPositive().isFinite();
         assertThat(StandardAir.altitudeFromPressure(p)).isFinite();
         assertThat(StandardAir.altitudeFromDensity(rho)).isFinite();
     }
@@ -184,9 +184,9 @@ class StandardAirPropertyTest {
         refused(() -> StandardAir.temperatureFromAltitude(altitudeM));
         refused(() -> StandardAir.pressureFromAltitude(altitudeM));
         refused(() -> StandardAir.densityFromAltitude(altitudeM));
-        refused(() -> StandardAir.temperatureRatio(altitudeM));
-        refused(() -> StandardAir.pressureRatio(altitudeM));
-        refused(() -> StandardAir.densityRatio(altitudeM));
+        refused(() -> StandardAir.temperatureRatioFromAltitude(altitudeM));
+        refused(() -> StandardAir.pressureRatioFromAltitude(altitudeM));
+        refused(() -> StandardAir.densityRatioFromAltitude(altitudeM));
     }
 
     private static void refused(Runnable question) {

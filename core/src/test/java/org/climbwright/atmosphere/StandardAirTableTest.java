@@ -56,11 +56,11 @@ class StandardAirTableTest {
         assertThat(DryAir.dynamicViscosity(t)).is(computedAs(viscosity, 17));
         assertThat(DryAir.kinematicViscosity(p, t)).is(computedAs(kinematic, 17));
         assertThat(DryAir.thermalConductivity(t)).is(computedAs(conductivity, 12));
-        assertThat(StandardAir.temperatureRatio(h)).is(computedAs(theta, 15));
-        assertThat(StandardAir.pressureRatio(h)).is(computedAs(delta, 15));
+        assertThat(StandardAir.temperatureRatioFromAltitude(h)).is(computedAs(theta, 15));
+        assertThat(StandardAir.pressureRatioFromAltitude(h)).is(computedAs(delta, 15));
         assertThat(rho / ROUNDED_DENSITY).is(computedAs(sigma, 15));
         // ours is against the density that follows from the constants, 1.5e-8 more
-        assertThat(StandardAir.densityRatio(h) * 1.225000018124288 / ROUNDED_DENSITY)
+        assertThat(StandardAir.densityRatioFromAltitude(h) * 1.225000018124288 / ROUNDED_DENSITY)
                 .is(computedAs(sigma, 15));
 
         double z = Geopotential.geometricFromGeopotential(h);

@@ -28,9 +28,9 @@ class StandardAirTest {
         assertThat(StandardAir.pressureFromAltitude(0.0)).isEqualTo(101325.0);
         assertThat(StandardAir.densityFromAltitude(0.0)).isCloseTo(1.225, within(2e-8));
         assertThat(StandardAir.altitudeFromPressure(101325.0)).isZero();
-        assertThat(StandardAir.temperatureRatio(0.0)).isEqualTo(1.0);
-        assertThat(StandardAir.pressureRatio(0.0)).isEqualTo(1.0);
-        assertThat(StandardAir.densityRatio(0.0)).isEqualTo(1.0);
+        assertThat(StandardAir.temperatureRatioFromAltitude(0.0)).isEqualTo(1.0);
+        assertThat(StandardAir.pressureRatioFromAltitude(0.0)).isEqualTo(1.0);
+        assertThat(StandardAir.densityRatioFromAltitude(0.0)).isEqualTo(1.0);
     }
 
     @ParameterizedTest(name = "at {0} m")

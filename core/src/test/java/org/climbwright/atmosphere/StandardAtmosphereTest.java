@@ -24,27 +24,27 @@ class StandardAtmosphereTest {
 
     @Test
     @DisplayName("bends at the six bounds between its layers")
-    void bends() {
+    void bendsPa() {
         double[] bounds = {11000, 20000, 32000, 47000, 51000, 71000};
-        double[] bends = STANDARD.bends();
+        double[] bends = STANDARD.bendsPa();
         assertThat(bends).hasSize(6);
         for (int i = 0; i < 6; i++) {
             assertThat(bends[i]).isEqualTo(StandardAir.pressureFromAltitude(bounds[i]));
         }
         bends[0] = 0.0;
-        assertThat(STANDARD.bends()[0]).isPositive(); // nobody changes it from outside
+        assertThat(STANDARD.bendsPa()[0]).isPositive(); // nobody changes it from outside
     }
 
     @Test
     @DisplayName("finds the pressure of an altitude as its formula has it, ends included")
     void pressureFromAltitude() {
         for (int metres = -5000; metres <= 80000; metres += 250) {
-            double p = STANDARD.pressureFromAltitude(metres);
+            double p = STANDARD.pressureFromGeopotentialAltitude(metres);
             assertThat(p).isEqualTo(StandardAir.pressureFromAltitude(metres));
             assertThat(STANDARD.geopotentialAltitude(p)).isCloseTo(metres, within(1e-9));
         }
         assertThatExceptionOfType(OutsideModelException.class)
-                .isThrownBy(() -> STANDARD.pressureFromAltitude(90000.0));
+                .isThrownBy(() -> STANDARD.pressureFromGeopotentialAltitude(90000.0));
     }
 
     @Test

@@ -132,7 +132,7 @@ class WindTest {
         assertThat(winds.covers(101325.0)).isTrue();
         assertThat(winds.eastward(20000.0)).isEqualTo(3.0);
         assertThat(winds.northward(20000.0)).isEqualTo(4.0);
-        assertThat(winds.bends()).isEmpty();
+        assertThat(winds.bendsPa()).isEmpty();
         assertThat(winds.at(PressureAltitude.ofFlightLevel(390))).contains(wind);
         assertThat(Winds.calm().at(PressureAltitude.ofFeet(0)))
                 .contains(Wind.ofComponents(0.0, 0.0));
@@ -165,6 +165,6 @@ class WindTest {
         assertThat(winds.at(PressureAltitude.ofFlightLevel(100)))
                 .contains(Wind.ofComponents(5.0, 0.0));
         assertThat(winds.at(PressureAltitude.ofFlightLevel(300))).isEmpty();
-        assertThat(winds.bends()).isEmpty();
+        assertThat(winds.bendsPa()).isEmpty();
     }
 }

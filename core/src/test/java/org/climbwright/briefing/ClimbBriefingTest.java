@@ -107,7 +107,7 @@ class ClimbBriefingTest {
     void statedQnh() {
         ClimbPlan stated =
                 plan(30000)
-                        .from(
+                        .withAerodrome(
                                 new Aerodrome(
                                         "invented",
                                         GeopotentialAltitude.ofMetres(150),
@@ -150,10 +150,10 @@ class ClimbBriefingTest {
                         Kind.ZERO_CELSIUS,
                         Kind.CHECK,
                         Kind.CHANGE_OF_SPEED,
-                        Kind.ICING_ENTRY,
+                        Kind.ICING_NOT_KNOWN_ENTRY,
                         Kind.CHECK,
                         Kind.CROSSOVER,
-                        Kind.ICING_EXIT,
+                        Kind.ICING_NOT_KNOWN_EXIT,
                         Kind.CHECK,
                         Kind.TOP);
     }
@@ -173,6 +173,50 @@ class ClimbBriefingTest {
         assertThat(after.side()).isEqualTo(Side.ABOVE);
         assertThat(after.state().pressureAltitude()).isEqualTo(change.state().pressureAltitude());
         assertThat(after.state().calibratedAirspeed().inKnots()).isEqualTo(290);
+    }
+
+    @Test
+    @DisplayName(
+            "keeps both sides of the change of speed when it falls next to a line of the table")
+    void changeOfSpeedBesideALine() {
+        ClimbPlan beside =
+                plan(30000)
+                        .withAerodrome(
+                                new Aerodrome(
+                                        "invented",
+                                        GeopotentialAltitude.ofMetres(150),
+                                        AltitudeOnQnh.ofFeet(5000),
+                                        Optional.of(AltimeterSetting.ofHectopascals(1013.2506))));
+        List<BriefingLevel> levels = ClimbBriefing.of(beside, AIR).levels();
+        List<Double> speeds =
+                levels.stream()
+                        .filter(l -> Math.abs(l.state().pressureAltitude().inFeet() - 10000) < 1)
+                        .map(l -> l.state().calibratedAirspeed().inKnots())
+                        .toList();
+        assertThat(speeds).containsExactly(250.0, 290.0);
+    }
+
+    @Test
+    @DisplayName("says where a wind is taken that nobody observed")
+    void takenWind() {
+        ClimbPlan p = plan(30000);
+        ClimbPlan calm =
+                new ClimbPlan(
+                        p.aerodrome(),
+                        p.rates(),
+                        p.mass(),
+                        p.speeds(),
+                        p.level(),
+                        p.track(),
+                        p.icingRule(),
+                        p.antiIceLead(),
+                        UnobservedWind.CALM,
+                        p.smallestInversion());
+        List<SoundingLevel> noLowWind = new ArrayList<>(AIR.levels());
+        noLowWind.set(0, level(1000, 100, 2, 1, NONE));
+        assertThat(ClimbBriefing.of(calm, Sounding.of("", "", noLowWind)).notes())
+                .contains("Where no wind was observed a calm is taken.");
+        assertThat(briefing.notes()).noneMatch(note -> note.contains("calm is taken"));
     }
 
     @Test
@@ -226,7 +270,8 @@ class ClimbBriefingTest {
                 .anyMatch(
                         note ->
                                 note.startsWith(
-                                        "The table of rates is for ISA+0 K, this air is ISA"));
+                                        "The table of rates is for ISA+0 K, the air at the levels"
+                                                + " told"));
     }
 
     @Test
@@ -288,7 +333,7 @@ class ClimbBriefingTest {
         void aerodromeBelow() {
             ClimbPlan low =
                     plan(30000)
-                            .from(
+                            .withAerodrome(
                                     plan(30000)
                                             .aerodrome()
                                             .withElevation(GeopotentialAltitude.ofMetres(99)));

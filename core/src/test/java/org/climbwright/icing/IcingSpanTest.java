@@ -6,13 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
 import java.util.List;
+import org.climbwright.atmosphere.AltitudeDatum;
 import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.atmosphere.Winds;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Scene;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.temperature.TotalAirTemperature;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -31,7 +34,7 @@ class IcingSpanTest {
         assertThat(spans.get(0).kind()).isEqualTo(IcingSpan.Kind.CONDITIONS);
         assertThat(spans.get(0).entry().totalAirTemperature().inCelsius())
                 .isCloseTo(10.0, within(1e-5));
-        ClimbState below = path.at(spans.get(0).from().minus(oneFoot()));
+        ClimbState below = path.at(spans.get(0).bottom().minus(oneFoot()));
         assertThat(below.totalAirTemperature().inCelsius()).isGreaterThan(10.0);
     }
 
@@ -42,7 +45,7 @@ class IcingSpanTest {
         EngineIcingRule rule = new EngineIcingRule(TotalAirTemperature.ofCelsius(8), 0.8);
         List<IcingSpan> spans = IcingSpan.along(climb(new MoistStandardAir(h -> 1.0)), rule);
         assertThat(spans).hasSize(2);
-        assertThat(spans.get(0).to()).isEqualTo(PressureAltitude.ofFeet(10000));
+        assertThat(spans.get(0).top()).isEqualTo(PressureAltitude.ofFeet(10000));
         assertThat(spans.get(0).exit().calibratedAirspeed().inKnots()).isEqualTo(250);
         assertThat(spans.get(1).entry().totalAirTemperature().inCelsius())
                 .isCloseTo(8.0, within(1e-5));
@@ -58,8 +61,8 @@ class IcingSpanTest {
                         List.of(2250.0, 4500.0, 6750.0));
         List<IcingSpan> spans = IcingSpan.along(climb(air), RULE);
         assertThat(spans).hasSize(1);
-        assertThat(spans.get(0).from().inMetres()).isCloseTo(4000.0, within(2e-3));
-        assertThat(spans.get(0).to().inMetres()).isCloseTo(5000.0, within(2e-3));
+        assertThat(spans.get(0).bottom().inMetres()).isCloseTo(4000.0, within(2e-3));
+        assertThat(spans.get(0).top().inMetres()).isCloseTo(5000.0, within(2e-3));
         assertThat(spans.get(0).reason())
                 .matches(
                         "total air temperature \\d\\.\\d to -?\\d\\.\\d °C \\(rule: 10\\.0 °C or"
@@ -68,12 +71,40 @@ class IcingSpanTest {
     }
 
     @Test
-    @DisplayName("hold at the thresholds themselves: humidity of exactly 80 % counts")
+    @DisplayName("hold at the thresholds themselves: saturated air meets a rule of 100 %")
     void thresholdsIncluded() {
-        MoistStandardAir air = new MoistStandardAir(h -> 1.0);
-        EngineIcingRule saturated =
-                new EngineIcingRule(TotalAirTemperature.ofCelsius(10), 0.999999999);
-        assertThat(IcingSpan.along(climb(air), saturated)).isNotEmpty();
+        EngineIcingRule saturated = new EngineIcingRule(TotalAirTemperature.ofCelsius(40), 1.0);
+        ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
+        assertThat(path.at(path.top()).air().relativeHumidity()).hasValue(1.0);
+        List<IcingSpan> spans = IcingSpan.along(path, saturated);
+        assertThat(spans).hasSize(1);
+        assertThat(spans.get(0).bottom()).isEqualTo(path.bottom());
+        assertThat(spans.get(0).top()).isEqualTo(path.top());
+    }
+
+    @Test
+    @DisplayName("are not lost between dry air and air whose humidity is not known")
+    void middleKind() {
+        MoistStandardAir air =
+                new MoistStandardAir(h -> h < 5300.0 ? 0.1 : h < 5700.0 ? 1.0 : Double.NaN);
+        List<IcingSpan> spans = IcingSpan.along(climb(air), RULE);
+        assertThat(spans).hasSize(2);
+        assertThat(spans.get(0).kind()).isEqualTo(IcingSpan.Kind.CONDITIONS);
+        assertThat(spans.get(0).bottom().inMetres()).isCloseTo(5300.0, within(2e-3));
+        assertThat(spans.get(0).top().inMetres()).isCloseTo(5700.0, within(2e-3));
+        assertThat(spans.get(1).kind()).isEqualTo(IcingSpan.Kind.NOT_KNOWN);
+    }
+
+    @Test
+    @DisplayName("cannot be told in air of one's own that tells no humidity")
+    void ownAir() {
+        Atmosphere own =
+                Atmosphere.of(
+                        p -> StandardAir.temperatureFromPressure(p) - 5.0,
+                        AltitudeDatum.onQnh(AltimeterSetting.standard()));
+        assertThat(IcingSpan.along(climb(own), RULE))
+                .isNotEmpty()
+                .allMatch(span -> span.kind() == IcingSpan.Kind.NOT_KNOWN);
     }
 
     @Test
@@ -91,8 +122,8 @@ class IcingSpanTest {
         ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
         List<IcingSpan> spans = IcingSpan.along(path, always);
         assertThat(spans).hasSize(1);
-        assertThat(spans.get(0).from()).isEqualTo(path.bottom());
-        assertThat(spans.get(0).to()).isEqualTo(path.top());
+        assertThat(spans.get(0).bottom()).isEqualTo(path.bottom());
+        assertThat(spans.get(0).top()).isEqualTo(path.top());
     }
 
     @Nested
@@ -107,7 +138,7 @@ class IcingSpanTest {
             assertThat(spans.get(0).entry().totalAirTemperature().inCelsius())
                     .isCloseTo(10.0, within(1e-5));
             assertThat(spans.get(0).reason())
-                    .endsWith("humidity was not observed, so moisture is not known");
+                    .endsWith("humidity is not known, and so moisture is not");
         }
 
         @Test
@@ -121,8 +152,8 @@ class IcingSpanTest {
             IcingSpan before = spans.get(spans.size() - 2);
             assertThat(before.kind()).isEqualTo(IcingSpan.Kind.CONDITIONS);
             assertThat(last.kind()).isEqualTo(IcingSpan.Kind.NOT_KNOWN);
-            assertThat(before.to()).isEqualTo(last.from());
-            assertThat(last.from().inMetres()).isCloseTo(edge, within(1e-6));
+            assertThat(before.top()).isEqualTo(last.bottom());
+            assertThat(last.bottom().inMetres()).isCloseTo(edge, within(1e-6));
         }
     }
 
@@ -133,7 +164,7 @@ class IcingSpanTest {
         List<IcingSpan> spans = IcingSpan.along(climb(air), RULE);
         IcingSpan last = spans.get(spans.size() - 1);
         assertThat(last.kind()).isEqualTo(IcingSpan.Kind.NOT_KNOWN);
-        assertThat(last.from().inMetres()).isCloseTo(6000.0, within(1e-3));
+        assertThat(last.bottom().inMetres()).isCloseTo(6000.0, within(1e-3));
     }
 
     @Nested
@@ -147,7 +178,7 @@ class IcingSpanTest {
             ClimbState onBy = span.onBy(path, Duration.ofSeconds(60)).orElseThrow();
             assertThat(span.entry().timeS() - onBy.timeS()).isCloseTo(60.0, within(1e-6));
             // 60 s at 1,500 ft/min
-            assertThat(span.from().minus(onBy.pressureAltitude()).inFeet())
+            assertThat(span.bottom().minus(onBy.pressureAltitude()).inFeet())
                     .isCloseTo(1500.0, within(1e-3));
         }
 

@@ -37,7 +37,7 @@ record MoistStandardAir(DoubleUnaryOperator relativeHumidity, List<Double> bends
     }
 
     @Override
-    public double[] bends() {
+    public double[] bendsPa() {
         return bendsM.stream().mapToDouble(StandardAir::pressureFromAltitude).toArray();
     }
 }

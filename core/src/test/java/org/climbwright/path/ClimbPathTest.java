@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Duration;
 import java.util.List;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.climbwright.atmosphere.AltitudeDatum;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.StandardAir;
@@ -71,8 +72,7 @@ class ClimbPathTest {
                                     h -> {
                                         ClimbState state = path.at(PressureAltitude.ofMetres(h));
                                         return state.groundSpeed().orElseThrow().inMetresPerSecond()
-                                                / state.rateOfPressureAltitude()
-                                                        .inMetresPerSecond();
+                                                / state.pressureAltitudeRate().inMetresPerSecond();
                                     },
                                     below + inset,
                                     above - inset);
@@ -167,7 +167,7 @@ class ClimbPathTest {
         double gravityRatio = Math.pow(1.0 + z / 6356766.0, 2);
         assertThat(state.geometricRate().inFeetPerMinute())
                 .isCloseTo(1500.0 * (standard + 20.0) / standard * gravityRatio, within(1e-8));
-        assertThat(state.rateOfPressureAltitude().inFeetPerMinute()).isEqualTo(1500);
+        assertThat(state.pressureAltitudeRate().inFeetPerMinute()).isEqualTo(1500);
     }
 
     @Test
@@ -183,7 +183,7 @@ class ClimbPathTest {
                 Atmosphere.of(p -> StandardAir.temperatureFromPressure(p) - 20.0, STANDARD_SEA);
         ClimbState state = Scene.path(rates, cold, Winds.calm()).at(PressureAltitude.ofFeet(20000));
         assertThat(state.geometricRate().inFeetPerMinute()).isCloseTo(2000, within(1e-9));
-        assertThat(state.rateOfPressureAltitude().inFeetPerMinute()).isGreaterThan(2000);
+        assertThat(state.pressureAltitudeRate().inFeetPerMinute()).isGreaterThan(2000);
     }
 
     @Nested
@@ -272,7 +272,7 @@ class ClimbPathTest {
                     }
 
                     @Override
-                    public double[] bends() {
+                    public double[] bendsPa() {
                         return new double[] {limitPa};
                     }
                 };
@@ -302,6 +302,39 @@ class ClimbPathTest {
                     .isInstanceOf(IllegalStateException.class)
                     .hasMessage("the climb has no distances: the wind is not known all the way");
         }
+    }
+
+    @Test
+    @DisplayName("refuses a time of centuries as one after its end")
+    void centuries() {
+        assertThatThrownBy(() -> Scene.calmStandardClimb().at(Duration.ofDays(300L * 365)))
+                .isInstanceOf(OutsideModelException.class);
+    }
+
+    @Test
+    @DisplayName("has points that anybody can make, and that cannot be made wrong")
+    void points() {
+        ClimbState state = Scene.calmStandardClimb().at(PressureAltitude.ofFeet(12000));
+        double h = state.pressureAltitude().inMetres();
+        ClimbState same = ClimbState.ofSi(state.air(), h, 150, 0.5, 5, 50000, 0, 0, 60, 9000);
+        assertThat(same.timeS()).isEqualTo(60);
+        for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY, -1.0}) {
+            refused(() -> ClimbState.ofSi(state.air(), h, bad, 0.5, 5, 50000, 0, 0, 60, 9000));
+            refused(() -> ClimbState.ofSi(state.air(), h, 150, bad, 5, 50000, 0, 0, 60, 9000));
+            refused(() -> ClimbState.ofSi(state.air(), h, 150, 0.5, bad, 50000, 0, 0, 60, 9000));
+            refused(() -> ClimbState.ofSi(state.air(), h, 150, 0.5, 5, bad, 0, 0, 60, 9000));
+            refused(() -> ClimbState.ofSi(state.air(), h, 150, 0.5, 5, 50000, 0, 0, bad, 9000));
+        }
+        refused(() -> ClimbState.ofSi(state.air(), Double.NaN, 150, 0.5, 5, 5, 0, 0, 60, 9000));
+        refused(() -> ClimbState.ofSi(state.air(), h, 150, 0.5, 5, 5, 0, Double.NaN, 60, 9000));
+        refused(() -> ClimbState.ofSi(state.air(), h, 150, 0.5, 5, 5, 0, 0, 60, -1));
+    }
+
+    private static void refused(ThrowingCallable point) {
+        assertThatThrownBy(point)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith(
+                        "a point of a climb needs a level, speeds and a mass above 0");
     }
 
     @Test

@@ -99,6 +99,12 @@ class ClimbRatesTest {
                     "a line of rates needs one for each of 1 masses, but had 2 at 20000 ft",
                     Scene.row(0, 1000),
                     Scene.row(20000, 900, 800));
+            refused(
+                    "the lowest and the highest altitude of a table stand once, but 0 ft stands"
+                            + " twice",
+                    Scene.row(0, 1000),
+                    Scene.row(0, 900),
+                    Scene.row(100, 900));
             refused("a table of rates needs at least two altitudes, but had 1", Scene.row(0, 1000));
         }
 

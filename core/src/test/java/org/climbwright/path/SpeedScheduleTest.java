@@ -24,7 +24,9 @@ class SpeedScheduleTest {
     void crossover(double knots, double mach, double feet, String source) {
         SpeedSchedule schedule = SpeedSchedule.of(CalibratedAirspeed.ofKnots(knots), Mach.of(mach));
         // half a unit of the ninth digit that the table gives
-        assertThat(schedule.crossover().inFeet()).isCloseTo(feet, within(0.5e-4)).isNotNaN();
+        assertThat(schedule.crossover().orElseThrow().inFeet())
+                .isCloseTo(feet, within(0.5e-4))
+                .isNotNaN();
         assertThat(source).isNotBlank();
     }
 
@@ -56,7 +58,7 @@ class SpeedScheduleTest {
     @DisplayName("is continuous at the crossover")
     void continuousAtTheCrossover() {
         SpeedSchedule schedule = Scene.schedule();
-        double crossover = schedule.crossover().inMetres();
+        double crossover = schedule.crossover().orElseThrow().inMetres();
         assertThat(schedule.mach(crossover, Side.BELOW))
                 .isCloseTo(schedule.mach(crossover, Side.ABOVE), within(1e-12));
         assertThat(schedule.calibratedAirspeed(crossover, Side.BELOW))
@@ -79,9 +81,33 @@ class SpeedScheduleTest {
         SpeedSchedule schedule =
                 SpeedSchedule.of(CalibratedAirspeed.ofKnots(290), Mach.of(0.5))
                         .withLimit(CalibratedAirspeed.ofKnots(200), PressureAltitude.ofFeet(12000));
-        assertThat(schedule.crossover()).isEqualTo(PressureAltitude.ofFeet(12000));
+        assertThat(schedule.crossover()).contains(PressureAltitude.ofFeet(12000));
         assertThat(cas(schedule, 12000, Side.BELOW)).isEqualTo(200);
         assertThat(schedule.mach(metres(12000), Side.ABOVE)).isEqualTo(0.5);
+    }
+
+    @Test
+    @DisplayName("goes to Mach already below the top of a limit that meets it there")
+    void limitThatMeetsMach() {
+        SpeedSchedule schedule =
+                SpeedSchedule.of(CalibratedAirspeed.ofKnots(290), Mach.of(0.5))
+                        .withLimit(CalibratedAirspeed.ofKnots(250), PressureAltitude.ofFeet(25000));
+        assertThat(schedule.changeOfSpeed()).isEmpty();
+        double crossover = schedule.crossover().orElseThrow().inFeet();
+        assertThat(crossover).isBetween(15000.0, 16000.0);
+        assertThat(schedule.mach(metres(crossover - 1), Side.ABOVE)).isLessThan(0.5);
+        assertThat(schedule.mach(metres(crossover + 1), Side.ABOVE)).isEqualTo(0.5);
+        assertThat(schedule.mach(metres(25000), Side.ABOVE)).isEqualTo(0.5);
+        assertThat(cas(schedule, 25000, Side.BELOW))
+                .isCloseTo(cas(schedule, 25000, Side.ABOVE), within(1e-9));
+    }
+
+    @Test
+    @DisplayName("is Mach at every level when the airspeed is faster even deep below the sea")
+    void machAllTheWay() {
+        SpeedSchedule schedule = SpeedSchedule.of(CalibratedAirspeed.ofKnots(300), Mach.of(0.3));
+        assertThat(schedule.crossover()).isEmpty();
+        assertThat(schedule.mach(metres(0), Side.ABOVE)).isEqualTo(0.3);
     }
 
     @Test

@@ -108,7 +108,7 @@ class IgraFileTest {
         Atmosphere air = first.atmosphere();
         Winds winds = first.winds(UnobservedWind.NOT_KNOWN);
         for (SoundingLevel level : byHeight) {
-            double pressure = nearest(winds.bends(), air, level.geopotentialAltitudeM());
+            double pressure = nearest(winds.bendsPa(), air, level.geopotentialAltitudeM());
             // 1e-9 m is what pressureFromAltitude states
             assertThat(air.geopotentialAltitude(pressure))
                     .isEqualTo(level.geopotentialAltitudeM(), within(1e-9));

@@ -59,7 +59,7 @@ final class Questions {
     private static List<Double> pressures(Atmosphere air) {
         List<Double> pressures = new ArrayList<>();
         double below = Double.NaN;
-        for (double level : air.bends()) {
+        for (double level : air.bendsPa()) {
             if (!Double.isNaN(below)) {
                 pressures.add(Math.sqrt(below * level));
             }
@@ -128,7 +128,7 @@ final class Questions {
                         .isEqualTo(!Double.isNaN(east))
                         .isEqualTo(!Double.isNaN(north));
             }
-            for (double pressure : winds.bends()) {
+            for (double pressure : winds.bendsPa()) {
                 assertThat(winds.covers(pressure)).isTrue();
             }
         }

@@ -102,7 +102,7 @@ class SoundingAtmospherePropertyTest {
         boolean reported =
                 sounding.levels().stream().anyMatch(l -> l.geopotentialAltitude().isPresent());
         Atmosphere air = sounding.atmosphere();
-        for (double pressure : air.bends()) {
+        for (double pressure : air.bendsPa()) {
             assertThat(!Double.isNaN(air.geopotentialAltitude(pressure))).isEqualTo(reported);
         }
     }
@@ -170,12 +170,12 @@ class SoundingAtmospherePropertyTest {
         double inside = Math.min(highest, mix(lowest, highest, share));
         for (double altitude : new double[] {inside, lowest, highest}) {
             // 1e-9 m is what pressureFromAltitude states
-            assertThat(air.geopotentialAltitude(air.pressureFromAltitude(altitude)))
+            assertThat(air.geopotentialAltitude(air.pressureFromGeopotentialAltitude(altitude)))
                     .isEqualTo(altitude, within(1e-9));
         }
         for (double altitude : new double[] {Math.nextDown(lowest), Math.nextUp(highest)}) {
             assertThatExceptionOfType(OutsideModelException.class)
-                    .isThrownBy(() -> air.pressureFromAltitude(altitude));
+                    .isThrownBy(() -> air.pressureFromGeopotentialAltitude(altitude));
         }
     }
 
@@ -183,7 +183,7 @@ class SoundingAtmospherePropertyTest {
     @Label("goes on without a step at its levels")
     void isContinuous(@ForAll("soundings") Sounding sounding) {
         Atmosphere air = sounding.atmosphere();
-        for (double level : air.bends()) {
+        for (double level : air.bendsPa()) {
             for (double near : new double[] {level * (1.0 - 1e-12), level * (1.0 + 1e-12)}) {
                 if (air.covers(near)) {
                     // 1e-12 of ln p over the least step of 5e-4, times 140 K
@@ -237,7 +237,7 @@ class SoundingAtmospherePropertyTest {
         if (levels.size() < 2) {
             return;
         }
-        assertThat(sounding.atmosphere().bends())
+        assertThat(sounding.atmosphere().bendsPa())
                 .containsExactly(levels.stream().mapToDouble(SoundingLevel::pressurePa).toArray());
     }
 

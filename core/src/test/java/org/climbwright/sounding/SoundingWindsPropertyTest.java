@@ -20,7 +20,7 @@ class SoundingWindsPropertyTest {
     void meetTheLevels(@ForAll("soundings") Sounding sounding, @ForAll UnobservedWind rule) {
         Winds winds = sounding.winds(rule);
         List<SoundingLevel> windy = windy(sounding);
-        assertThat(winds.bends())
+        assertThat(winds.bendsPa())
                 .containsExactly(windy.stream().mapToDouble(SoundingLevel::pressurePa).toArray());
         for (SoundingLevel level : windy) {
             assertThat(winds.covers(level.pressurePa())).isTrue();

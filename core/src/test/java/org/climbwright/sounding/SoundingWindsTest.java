@@ -62,7 +62,7 @@ class SoundingWindsTest {
     @DisplayName("of an ascent without winds are what the rule makes of nothing:")
     void withoutWinds(UnobservedWind rule, double component) {
         Winds winds = sounding(GROUND, ALOFT).winds(rule);
-        assertThat(winds.bends()).isEmpty();
+        assertThat(winds.bendsPa()).isEmpty();
         for (double pressure : new double[] {110000.0, 90000.0, 1000.0}) {
             assertThat(winds.eastward(pressure)).isEqualTo(Double.valueOf(component));
             assertThat(winds.northward(pressure)).isEqualTo(Double.valueOf(component));
@@ -80,8 +80,8 @@ class SoundingWindsTest {
                         withoutPressure().metres(1000).wind(270, 9));
         Atmosphere air = sounding.atmosphere();
         Winds winds = sounding.winds(UnobservedWind.NOT_KNOWN);
-        double pressure = air.pressureFromAltitude(1000.0);
-        assertThat(winds.bends()).containsExactly(100000.0, pressure, 81000.0);
+        double pressure = air.pressureFromGeopotentialAltitude(1000.0);
+        assertThat(winds.bendsPa()).containsExactly(100000.0, pressure, 81000.0);
         assertThat(winds.eastward(pressure)).isEqualTo(9.0, within(1e-12));
         assertThat(winds.northward(pressure)).isEqualTo(0.0, within(1e-12));
     }
@@ -98,7 +98,7 @@ class SoundingWindsTest {
                                 withoutPressure().metres(1900).wind(270, 7),
                                 withoutPressure().metres(1900.1).wind(270, 6))
                         .winds(UnobservedWind.NOT_KNOWN);
-        assertThat(winds.bends()).containsExactly(100000.0, 81000.0);
+        assertThat(winds.bendsPa()).containsExactly(100000.0, 81000.0);
         assertThat(winds.eastward(100000.0)).isEqualTo(8.0, within(1e-12));
         assertThat(winds.eastward(81000.0)).isEqualTo(7.0, within(1e-12));
     }
@@ -108,9 +108,12 @@ class SoundingWindsTest {
     @DisplayName("told by height are left out where there is no air to place them in")
     void byHeightWithoutAir(UnobservedWind rule) {
         Level byHeight = withoutPressure().metres(1000).wind(270, 9);
-        assertThat(sounding(hpa(900).wind(10, 5), byHeight).winds(rule).bends())
+        assertThat(sounding(hpa(900).wind(10, 5), byHeight).winds(rule).bendsPa())
                 .containsExactly(90000.0);
-        assertThat(sounding(hpa(900).celsius(5), hpa(800).celsius(1), byHeight).winds(rule).bends())
+        assertThat(
+                        sounding(hpa(900).celsius(5), hpa(800).celsius(1), byHeight)
+                                .winds(rule)
+                                .bendsPa())
                 .isEmpty();
     }
 
@@ -120,7 +123,7 @@ class SoundingWindsTest {
         Winds winds =
                 sounding(GROUND.wind(180, 4), ALOFT, withoutPressure().metres(100).wind(270, 9))
                         .winds(UnobservedWind.NOT_KNOWN);
-        assertThat(winds.bends()).containsExactly(100000.0);
+        assertThat(winds.bendsPa()).containsExactly(100000.0);
         assertThat(winds.northward(100000.0)).isEqualTo(4.0, within(1e-12));
     }
 }

@@ -98,7 +98,8 @@ class TropopauseTest {
             return false;
         }
         for (double above = 5.0; above <= 2000.0; above += 5.0) {
-            double temperature = air.temperature(air.pressureFromAltitude(base + above));
+            double temperature =
+                    air.temperature(air.pressureFromGeopotentialAltitude(base + above));
             if (level.temperatureK() - temperature > 0.002 * above) {
                 return false;
             }

@@ -84,8 +84,8 @@ public final class PrintedAir {
                     case "rho", "rho(p)" -> densityKgPerM3;
                     case "mu" -> DryAir.dynamicViscosity(temperatureK);
                     case "nu" -> DryAir.dynamicViscosity(temperatureK) / densityKgPerM3;
-                    case "theta" -> StandardAir.temperatureRatio(altitudeM);
-                    case "delta" -> StandardAir.pressureRatio(altitudeM);
+                    case "theta" -> StandardAir.temperatureRatioFromAltitude(altitudeM);
+                    case "delta" -> StandardAir.pressureRatioFromAltitude(altitudeM);
                     case "sigma", "rho/rho0" -> densityKgPerM3 / ROUNDED_DENSITY;
                     case "sqrt(sigma)" -> Math.sqrt(densityKgPerM3 / ROUNDED_DENSITY);
                     case "nu/nu0" ->

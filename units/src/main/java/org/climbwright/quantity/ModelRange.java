@@ -87,6 +87,31 @@ public final class ModelRange implements Serializable {
         return highest;
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ModelRange that
+                && Double.compare(lowest, that.lowest) == 0
+                && Double.compare(highest, that.highest) == 0
+                && term.equals(that.term)
+                && unit.equals(that.unit)
+                && reason.equals(that.reason);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(lowest) + Double.hashCode(highest) + term.hashCode();
+    }
+
+    /**
+     * Returns the range for reading.
+     *
+     * @return a text such as {@code "mass from 1.0 to 2.0 kg"}; may change between versions
+     */
+    @Override
+    public String toString() {
+        return (term + " from " + lowest + " to " + highest + " " + unit).trim();
+    }
+
     private Object readResolve() {
         return new ModelRange(term, lowest, highest, unit, reason);
     }

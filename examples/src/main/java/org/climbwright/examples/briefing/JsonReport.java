@@ -87,7 +87,7 @@ final class JsonReport {
         number("trueAirspeedKn", state.trueAirspeed().inKnots());
         number("alongTrackWindKn", state.alongTrackWind().map(AlongTrackWind::inKnots));
         number("groundSpeedKn", state.groundSpeed().map(GroundSpeed::inKnots));
-        number("rateFtPerMin", state.rateOfPressureAltitude().inFeetPerMinute());
+        number("rateFtPerMin", state.pressureAltitudeRate().inFeetPerMinute());
         number("gradientPercent", state.groundGradient().map(GroundGradient::inPercent));
         number(
                 "gradientFtPerNm",
@@ -118,13 +118,14 @@ final class JsonReport {
         json.writeArrayFieldStart(field);
         for (IcingSpan span : spans) {
             json.writeStartObject();
-            number("fromFt", span.from().inFeet());
-            number("toFt", span.to().inFeet());
+            number("fromFt", span.bottom().inFeet());
+            number("toFt", span.top().inFeet());
             number("entryTimeS", span.entry().timeS());
             number("exitTimeS", span.exit().timeS());
             number(
                     "protectionOnByFt",
                     briefing.antiIceOnBy(span).map(state -> state.pressureAltitude().inFeet()));
+            json.writeBooleanField("protectionOnBeforeClimb", briefing.antiIceOnBy(span).isEmpty());
             json.writeStringField("reason", span.reason());
             json.writeEndObject();
         }

@@ -134,7 +134,7 @@ public final class Main implements Callable<Integer> {
         }
         try {
             GeopotentialAltitude other = GeopotentialAltitude.parse(elevation);
-            return plan.from(plan.aerodrome().withElevation(other));
+            return plan.withAerodrome(plan.aerodrome().withElevation(other));
         } catch (IllegalArgumentException refused) {
             throw new IllegalArgumentException("--elevation: " + refused.getMessage(), refused);
         }

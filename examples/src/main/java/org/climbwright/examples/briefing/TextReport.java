@@ -101,7 +101,7 @@ final class TextReport {
                 format("%.0f", state.trueAirspeed().inKnots()),
                 known("%+.0f", state.alongTrackWind().map(AlongTrackWind::inKnots)),
                 known("%.0f", state.groundSpeed().map(GroundSpeed::inKnots)),
-                format("%.0f", state.rateOfPressureAltitude().inFeetPerMinute()),
+                format("%.0f", state.pressureAltitudeRate().inFeetPerMinute()),
                 known("%.1f", state.groundGradient().map(GroundGradient::inPercent)),
                 known("%.0f", state.groundGradient().map(GroundGradient::inFeetPerNauticalMile)),
                 minutes(state.timeS()),
@@ -141,8 +141,8 @@ final class TextReport {
     private void describe(IcingSpan span, String what) {
         line(
                 "  %.0f to %.0f ft, %s to %s: %s",
-                span.from().inFeet(),
-                span.to().inFeet(),
+                span.bottom().inFeet(),
+                span.top().inFeet(),
                 minutes(span.entry().timeS()),
                 minutes(span.exit().timeS()),
                 what);

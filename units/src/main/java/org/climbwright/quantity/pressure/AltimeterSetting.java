@@ -8,7 +8,7 @@ import org.climbwright.quantity.edge.Edge;
 import org.climbwright.unit.UnitScale;
 
 /**
- * The pressure that an altimeter is set to: QNH, QFE or the standard 1013.25 hPa.
+ * The pressure that an altimeter is set to: QNH, or the standard 1013.25 hPa.
  *
  * <p>Not a {@link StaticPressure} measured anywhere: QNH is a pressure reduced to the sea through
  * the standard atmosphere. The range keeps hectopascals and inches apart: 29.92 hPa and 996 inHg

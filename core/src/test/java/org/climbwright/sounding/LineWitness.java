@@ -85,7 +85,16 @@ final class LineWitness {
                         number ->
                                 near(number + 273.15, dewPointK)
                                         || near(level.temperatureK() - number / 10.0, dewPointK)
-                                        || Math.abs(vapourPa / (number / 10.0) - 1.0) < ULPS);
+                                        || Math.abs(vapourPa / (number / 10.0) - 1.0) < ULPS
+                                        || isSaturated(number / 10.0, level));
+    }
+
+    /** A vapour pressure that is above saturation by the rounding of the temperature only. */
+    private static boolean isSaturated(double vapourPa, SoundingLevel level) {
+        double temperatureK = level.temperatureK();
+        return level.dewPointK() == temperatureK
+                && vapourPa >= MoistAir.saturationVapourPressure(temperatureK) * (1.0 - ULPS)
+                && vapourPa <= MoistAir.saturationVapourPressure(temperatureK + 0.1 + ULPS);
     }
 
     private static boolean isWind(List<Double> numbers, SoundingLevel level) {

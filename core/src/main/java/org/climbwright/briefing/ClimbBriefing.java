@@ -23,6 +23,7 @@ import org.climbwright.sounding.Inversion;
 import org.climbwright.sounding.IsothermCrossing;
 import org.climbwright.sounding.Sounding;
 import org.climbwright.sounding.UnobservedWind;
+import org.climbwright.unit.UnitText;
 
 /**
  * A climb as a pilot is briefed on it: level by level, what to expect and what to do ahead of it.
@@ -37,6 +38,9 @@ import org.climbwright.sounding.UnobservedWind;
 public final class ClimbBriefing {
     private static final double TABLE_STEP_FT = 2000.0;
     private static final double CHECK_STEP_FT = 10000.0;
+
+    /** A report rounds QNH down to a whole hectopascal, worth up to 28 ft: more is remarked. */
+    private static final double QNH_REMARK_FT = 30.0;
 
     private static final List<String> LIMITS =
             List.of(
@@ -106,15 +110,17 @@ public final class ClimbBriefing {
         double elevation = plan.aerodrome().elevation().inMetres();
         double lowest = air.geopotentialAltitude(air.range().highest());
         double highest = air.geopotentialAltitude(air.range().lowest());
-        if (!Double.isNaN(lowest)) {
-            new ModelRange(
-                            "aerodrome elevation",
-                            lowest,
-                            highest,
-                            "m",
-                            "the sounding has no air outside, choose an elevation within it")
-                    .check(elevation);
+        if (Double.isNaN(lowest)) {
+            throw new IllegalStateException(
+                    "the sounding reports no height, so that an aerodrome has no place in it");
         }
+        new ModelRange(
+                        "aerodrome elevation",
+                        lowest,
+                        highest,
+                        "m",
+                        "the sounding has no air outside, choose an elevation within it")
+                .check(elevation);
         return air.at(plan.aerodrome().elevation());
     }
 
@@ -255,7 +261,13 @@ public final class ClimbBriefing {
                                                     + " ground speed and gradient over the ground"
                                                     + " are absent there, distance from there on.",
                                                 state.pressureAltitude().inFeet())));
+        noteStatedQnh(found);
         noteTakenWinds(found);
+        if (!icingNotKnown().isEmpty()) {
+            found.add(
+                    "Humidity is not known on a part of the climb that is cold enough for icing"
+                            + " conditions: whether they hold there cannot be told.");
+        }
         DoubleSummaryStatistics deviations =
                 levels.stream()
                         .mapToDouble(level -> level.state().air().isaDeviation().inKelvins())
@@ -263,15 +275,34 @@ public final class ClimbBriefing {
         found.add(
                 String.format(
                         Locale.ROOT,
-                        "The table of rates is for ISA%+.0f K, the air at the levels told here is"
+                        "The table of rates is for ISA%s K, the air at the levels told here is"
                                 + " ISA%+.1f to %+.1f K: the rates are not corrected for it.",
-                        plan.rates().isaDeviation().inKelvins(),
+                        signed(plan.rates().isaDeviation().inKelvins()),
                         deviations.getMin(),
                         deviations.getMax()));
         if (sounding.tropopause().isEmpty()) {
             found.add("The sounding shows no tropopause, or ends before it can be told.");
         }
         return List.copyOf(found);
+    }
+
+    private static String signed(double kelvins) {
+        return (kelvins < 0.0 ? "" : "+") + UnitText.number(kelvins);
+    }
+
+    /** A QNH that is not the one of this air puts every reading on it off by the same amount. */
+    private void noteStatedQnh(List<String> found) {
+        double reading = Altimetry.altitudeOnQnh(path.bottom(), qnh).inFeet();
+        double elevation = plan.aerodrome().elevation().inFeet();
+        if (Math.abs(reading - elevation) > QNH_REMARK_FT) {
+            found.add(
+                    String.format(
+                            Locale.ROOT,
+                            "On the QNH stated the altimeter shows %.0f ft at the aerodrome of %.0f"
+                                    + " ft: the air of the sounding has another QNH.",
+                            reading,
+                            elevation));
+        }
     }
 
     /** A wind that nobody observed is told as what it is, where the plan's rule put one. */

@@ -81,7 +81,7 @@ final class IcingSearch {
             double at = part == PARTS ? topM - inset : bottomM + share * (topM - bottomM);
             ClimbState here = state(at);
             double end = part == PARTS ? topM : at;
-            while (kind(before) != kind(here)) {
+            while (met(before) != met(here)) {
                 double[] edge = edge(before, here);
                 take(kind(before), from, edge[1], before, state(edge[0]));
                 before = state(edge[1]);
@@ -138,16 +138,27 @@ final class IcingSearch {
     }
 
     /**
-     * The last level of the first point's kind and the first of another, near to each other;
-     * halved, since humidity may become unknown with a jump.
+     * Which conditions are met: cold, known, moist. Two points that are neither in icing may have a
+     * stretch of it between them, where it gets cold below and dry above.
+     */
+    private int met(ClimbState state) {
+        int cold = state.totalAirTemperature().compareTo(rule.warmest()) <= 0 ? 1 : 0;
+        OptionalDouble humidity = state.air().relativeHumidity();
+        int known = humidity.isPresent() ? 2 : 0;
+        return cold + known + (humidity.orElse(0.0) >= rule.leastRelativeHumidity() ? 4 : 0);
+    }
+
+    /**
+     * The last level at which the first point's conditions are met and no others, and the first at
+     * which others are, near to each other; halved, since humidity may become unknown with a jump.
      */
     private double[] edge(ClimbState before, ClimbState here) {
-        Kind kind = kind(before);
+        int met = met(before);
         double low = before.pressureAltitude().inMetres();
         double high = here.pressureAltitude().inMetres();
         while (high - low > TOLERANCE_M) {
             double middle = 0.5 * (low + high);
-            if (kind(state(middle)) == kind) {
+            if (met(state(middle)) == met) {
                 low = middle;
             } else {
                 high = middle;

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.briefing.ClimbEvent.Kind;
 import org.climbwright.icing.EngineIcingRule;
+import org.climbwright.icing.IcingSpan;
 import org.climbwright.path.ClimbRates;
 import org.climbwright.path.Scene;
 import org.climbwright.path.Side;
@@ -194,6 +195,68 @@ class ClimbBriefingTest {
                         .map(l -> l.state().calibratedAirspeed().inKnots())
                         .toList();
         assertThat(speeds).containsExactly(250.0, 290.0);
+    }
+
+    @Test
+    @DisplayName("remarks a stated QNH that is not the one of the air, with both altitudes")
+    void foreignQnh() {
+        ClimbPlan foreign =
+                plan(30000)
+                        .withAerodrome(
+                                new Aerodrome(
+                                        "invented",
+                                        GeopotentialAltitude.ofMetres(150),
+                                        AltitudeOnQnh.ofFeet(5000),
+                                        Optional.of(AltimeterSetting.ofHectopascals(1040))));
+        assertThat(ClimbBriefing.of(foreign, AIR).notes())
+                .anyMatch(
+                        note ->
+                                note.matches(
+                                        "On the QNH stated the altimeter shows \\d+ ft at the"
+                                                + " aerodrome of 492 ft: .*"));
+        assertThat(briefing.notes()).noneMatch(note -> note.startsWith("On the QNH stated"));
+    }
+
+    @Test
+    @DisplayName("has a note where humidity is not known, beside the spans")
+    void notesUnknownHumidity() {
+        assertThat(briefing.notes()).anyMatch(note -> note.startsWith("Humidity is not known"));
+    }
+
+    @Test
+    @DisplayName("finds a thin icing layer between the levels of a coarse sounding")
+    void thinLayer() {
+        Sounding coarse =
+                Sounding.of(
+                        "",
+                        "",
+                        List.of(
+                                level(900, 1000, 9, 8.5, 5),
+                                level(700, NONE, -7, -13, 5),
+                                level(200, NONE, -55, -75, 5)));
+        ClimbPlan high =
+                plan(30000)
+                        .withAerodrome(
+                                plan(30000)
+                                        .aerodrome()
+                                        .withElevation(GeopotentialAltitude.ofMetres(1000)));
+        ClimbPlan rule =
+                new ClimbPlan(
+                        high.aerodrome(),
+                        high.rates(),
+                        high.mass(),
+                        high.speeds(),
+                        high.level(),
+                        high.track(),
+                        new EngineIcingRule(TotalAirTemperature.ofCelsius(10), 0.75),
+                        high.antiIceLead(),
+                        high.unobservedWind(),
+                        high.smallestInversion());
+        List<IcingSpan> spans = ClimbBriefing.of(rule, coarse).icingConditions();
+        assertThat(spans).hasSize(1);
+        // cold begins and moist ends between the same two samples; by a scan foot by foot
+        assertThat(spans.get(0).bottom().inFeet()).isCloseTo(7025.2, within(0.5));
+        assertThat(spans.get(0).top().inFeet()).isCloseTo(7348.3, within(0.5));
     }
 
     @Test

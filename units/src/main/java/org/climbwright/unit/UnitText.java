@@ -115,7 +115,25 @@ public final class UnitText {
                 return scale;
             }
         }
-        throw new UnitTextException(term, text, start, unitsOf(kind));
+        int end = endOfUnit(text, start, kind);
+        throw end > start
+                ? new UnitTextException(term, text, end, "the end of the text")
+                : new UnitTextException(term, text, start, unitsOf(kind));
+    }
+
+    /** Where a unit of the kind ends that something else follows; the start if there is none. */
+    private static int endOfUnit(String text, int start, QuantityKind kind) {
+        for (UnitScale scale : UnitScale.values()) {
+            int end = start + scale.label().length();
+            if (scale.kind() == kind
+                    && text.startsWith(scale.label(), start)
+                    && end < text.length()
+                    && !Character.isLetterOrDigit(text.charAt(end))
+                    && text.charAt(end) != '/') {
+                return end;
+            }
+        }
+        return start;
     }
 
     private static double finite(String term, String text, double value) {

@@ -142,7 +142,10 @@ final class JsonReport {
 
     private void number(String field, double value) throws IOException {
         json.writeFieldName(field);
-        json.writeNumber(new BigDecimal(UnitText.number(value)));
+        // What comes back to 1200 ft or 0 °C by way of a pressure may miss it in the twelfth digit.
+        double rounded = Math.rint(value * 1e6) / 1e6 + 0.0;
+        double told = Math.abs(value - rounded) <= 1e-10 ? rounded : value;
+        json.writeNumber(new BigDecimal(UnitText.number(told)));
     }
 
     private void number(String field, Optional<Double> value) throws IOException {

@@ -20,7 +20,6 @@ import picocli.CommandLine.Option;
 /** Briefs a climb: {@code mvn -q compile exec:java} from the root runs the bundled scenario. */
 @Command(
         name = "briefing",
-        mixinStandardHelpOptions = true,
         sortOptions = false,
         description =
                 "Briefs a climb through an observed sounding. For study, not for use in flight.")
@@ -33,6 +32,13 @@ public final class Main implements Callable<Integer> {
         TEXT,
         JSON
     }
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help")
+    @SuppressWarnings("unused") // picocli reads it
+    private boolean help;
 
     @Option(
             names = "--format",

@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -67,6 +68,10 @@ final class ScenarioFile {
                     file.toAbsolutePath().getParent());
         } catch (NoSuchFileException missing) {
             throw new IOException("there is no scenario " + file, missing);
+        } catch (CharacterCodingException foreign) {
+            throw new IOException("the scenario " + file + " is not UTF-8 text", foreign);
+        } catch (IOException broken) {
+            throw new IOException("the scenario " + file + " cannot be read", broken);
         }
     }
 

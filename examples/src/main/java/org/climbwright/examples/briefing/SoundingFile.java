@@ -16,6 +16,8 @@ final class SoundingFile {
             reading = SoundingReader.read(file);
         } catch (NoSuchFileException missing) {
             throw new IOException("there is no sounding " + file, missing);
+        } catch (IOException broken) {
+            throw new IOException("the sounding " + file + " cannot be read", broken);
         }
         if (reading.soundings().isEmpty()) {
             throw new IOException(

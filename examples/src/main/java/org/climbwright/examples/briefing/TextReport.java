@@ -51,8 +51,8 @@ final class TextReport {
                 briefing.qnh().inHectopascals(),
                 plan.aerodrome().qnh().isPresent() ? "stated" : "from the sounding, exact");
         line(
-                "Climb to  %.0f ft pressure altitude, track %.0f degrees true, mass %s",
-                plan.level().inFeet(), plan.track().inDegrees(), plan.mass().text());
+                "Climb to  %.0f ft pressure altitude, track %s true, mass %s",
+                plan.level().inFeet(), plan.track().text(), plan.mass().text());
         line(
                 "Speeds    %s below %.0f ft on QNH, then %s, then %s",
                 plan.speeds().limit().text(),
@@ -127,7 +127,10 @@ final class TextReport {
     private void icing() {
         line("ICING CONDITIONS for engine anti-ice, by the rule of the scenario");
         if (briefing.icingConditions().isEmpty()) {
-            line("  The rule is met nowhere on this climb. That is not \"no icing\".");
+            line(
+                    briefing.icingNotKnown().isEmpty()
+                            ? "  The rule is met nowhere on this climb. That is not \"no icing\"."
+                            : "  The rule is met nowhere that humidity is known.");
         }
         for (IcingSpan span : briefing.icingConditions()) {
             describe(span, "in conditions");

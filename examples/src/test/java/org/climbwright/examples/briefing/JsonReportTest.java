@@ -72,6 +72,9 @@ class JsonReportTest {
         assertThat(run.out()).contains("\"calibratedAirspeedKn\" : 290,");
         assertThat(run.out()).contains("\"mach\" : 0.76,");
         assertThat(run.out()).contains("\"elevationFt\" : 1200,");
+        assertThat(run.out()).contains("\"altitudeOnQnhFt\" : 1200,");
+        assertThat(run.out()).contains("\"staticAirTemperatureC\" : 0,");
+        assertThat(run.out()).doesNotContain("0000000000").doesNotContain("9999999999");
     }
 
     @Test

@@ -49,6 +49,14 @@ public final class AirspeedConversion {
     private static final ModelRange CROSSOVER_MACH =
             new ModelRange("Mach number of a crossover", 0.01, 1.0, "", NO_CROSSOVER);
 
+    private static final ModelRange TEMPERATURE =
+            new ModelRange(
+                    "static air temperature",
+                    100.0,
+                    400.0,
+                    "K",
+                    "no air of the atmosphere is outside");
+
     private static final ModelRange RECOVERY =
             new ModelRange("recovery factor", 0.0, 1.0, "", "a probe recovers no more than all");
 
@@ -361,11 +369,11 @@ public final class AirspeedConversion {
      * Returns the temperature that a probe feels: {@code T (1 + r M² / 5)}.
      *
      * @param mach Mach number, 0 to 5
-     * @param temperatureK static air temperature [K], not checked
+     * @param temperatureK static air temperature [K], 100 to 400
      * @param recoveryFactor share of the full rise that the probe feels, 0 to 1; 1 is total air
      *     temperature
      * @return the temperature felt [K]
-     * @throws OutsideModelException if Mach number or recovery factor is out of range
+     * @throws OutsideModelException if a value is out of range
      * @accuracy 3 ulp; for dry air of constant specific heat
      * @source adiabatic flow of a perfect gas, see the class comment
      */
@@ -373,6 +381,7 @@ public final class AirspeedConversion {
             double mach, double temperatureK, double recoveryFactor) {
         MACH_OF_TEMPERATURE.check(mach);
         RECOVERY.check(recoveryFactor);
+        TEMPERATURE.check(temperatureK);
         return temperatureK
                 * (1.0 + 0.5 * (HEAT_CAPACITY_RATIO - 1.0) * recoveryFactor * mach * mach);
     }

@@ -20,6 +20,10 @@ public final class DryAir {
                     "K",
                     "no air of the atmosphere is outside, and the formulas are not meant for it");
 
+    private static final ModelRange PRESSURE =
+            new ModelRange(
+                    "static pressure", 0.0, 1e6, "Pa", "no air of the atmosphere is outside");
+
     /** Sutherland's coefficient [kg/(m·s·K^½)]. */
     private static final double VISCOSITY_COEFFICIENT = 1.458e-6;
 
@@ -44,15 +48,16 @@ public final class DryAir {
     /**
      * Returns the density of dry air: {@code rho = p / (R T)}.
      *
-     * @param pressurePa static pressure [Pa], not checked
+     * @param pressurePa static pressure [Pa], 0 to 1e6
      * @param temperatureK static air temperature [K], 100 to 400; the virtual one for moist air
      * @return density [kg/m³]
-     * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
      * @accuracy 2 ulp
      * @source see the class comment
      */
     public static double density(double pressurePa, double temperatureK) {
-        return pressurePa / (GAS_CONSTANT_J_PER_KG_K * TEMPERATURE.check(temperatureK));
+        return PRESSURE.check(pressurePa)
+                / (GAS_CONSTANT_J_PER_KG_K * TEMPERATURE.check(temperatureK));
     }
 
     /**
@@ -86,7 +91,7 @@ public final class DryAir {
     /**
      * Returns the kinematic viscosity of air: dynamic viscosity over density.
      *
-     * @param pressurePa static pressure [Pa], not checked
+     * @param pressurePa static pressure [Pa], 0 to 1e6
      * @param temperatureK static air temperature [K], 100 to 400
      * @return kinematic viscosity [m²/s]
      * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range

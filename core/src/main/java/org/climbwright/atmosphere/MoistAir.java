@@ -2,6 +2,7 @@ package org.climbwright.atmosphere;
 
 import org.climbwright.numeric.BracketingSolver;
 import org.climbwright.quantity.ModelRange;
+import org.climbwright.quantity.OutsideModelException;
 
 /**
  * Water vapour in air, over liquid water also where that is supercooled, in SI doubles.
@@ -29,6 +30,9 @@ public final class MoistAir {
                     saturationVapourPressure(TEMPERATURE.highest()),
                     "Pa",
                     "its dew point must be from 123 to 332 K");
+
+    private static final ModelRange NOT_NEGATIVE =
+            new ModelRange("vapour pressure", 0.0, 1e6, "Pa", "no air holds more, none holds less");
 
     private MoistAir() {}
 
@@ -100,23 +104,33 @@ public final class MoistAir {
      * Returns the temperature at which dry air would be as dense: {@code Tv = T / (1 - 0.378 e /
      * p)}.
      *
-     * @param temperatureK static air temperature [K], not checked
+     * @param temperatureK static air temperature [K], above 0
      * @param vapourPressurePa vapour pressure [Pa], 0 for dry air, less than the pressure
-     * @param pressurePa static pressure [Pa], not checked
+     * @param pressurePa static pressure [Pa], above the vapour pressure
      * @return virtual temperature [K], never below the temperature
+     * @throws OutsideModelException if a value cannot be
      * @accuracy 3 ulp of the formula; the rounded ratio 0.622 is 3e-5 from the exact one
      * @source WMO-No. 8, Guide to Instruments and Methods of Observation, annex on humidity
      *     (formula from memory, same as in the reference computations it is tested against)
      */
     public static double virtualTemperature(
             double temperatureK, double vapourPressurePa, double pressurePa) {
+        if (!(vapourPressurePa >= 0.0 && vapourPressurePa < pressurePa && temperatureK > 0.0)) {
+            throw new OutsideModelException(
+                    "vapour pressure",
+                    vapourPressurePa,
+                    0.0,
+                    pressurePa,
+                    "Pa",
+                    "moist air is warmer than 0 K and never vapour alone");
+        }
         return temperatureK / (1.0 - (1.0 - MOLAR_MASS_RATIO) * vapourPressurePa / pressurePa);
     }
 
     /**
      * Returns the relative humidity over liquid water, also below 0 °C.
      *
-     * @param vapourPressurePa vapour pressure [Pa]
+     * @param vapourPressurePa vapour pressure [Pa], 0 or more
      * @param temperatureK static air temperature [K], 123 to 332
      * @return vapour pressure over saturation vapour pressure, 1 when saturated
      * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range
@@ -125,6 +139,6 @@ public final class MoistAir {
      * @source see the class comment
      */
     public static double relativeHumidity(double vapourPressurePa, double temperatureK) {
-        return vapourPressurePa / saturationVapourPressure(temperatureK);
+        return NOT_NEGATIVE.check(vapourPressurePa) / saturationVapourPressure(temperatureK);
     }
 }

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.climbwright.atmosphere.AirState;
+import org.climbwright.atmosphere.DryAir;
+import org.climbwright.atmosphere.MoistAir;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.quantity.speed.Mach;
@@ -44,6 +47,23 @@ class PressureRangeTest {
                                         "static pressure must be from 0.1 to 1000000.0 Pa, but was "
                                                 + pressurePa
                                                 + " Pa: no aeroplane flies outside"));
+    }
+
+    @Test
+    @DisplayName("and those of air answer no nonsense with a number")
+    void noNonsense() {
+        for (double bad : new double[] {Double.NaN, -5.0}) {
+            refused(() -> DryAir.density(bad, 288.15));
+            refused(() -> MoistAir.relativeHumidity(bad, 288.15));
+            refused(() -> MoistAir.virtualTemperature(288.15, bad, 100000.0));
+            refused(() -> MoistAir.virtualTemperature(288.15, 1000.0, bad));
+            refused(() -> AirspeedConversion.totalTemperatureFromMach(0.5, bad, 1.0));
+        }
+        refused(() -> MoistAir.virtualTemperature(288.15, 1000.0, 300.0));
+    }
+
+    private static void refused(ThrowingCallable question) {
+        assertThatExceptionOfType(OutsideModelException.class).isThrownBy(question);
     }
 
     @Test

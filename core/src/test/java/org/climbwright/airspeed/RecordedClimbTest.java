@@ -61,8 +61,9 @@ class RecordedClimbTest {
             case "tat_over_1p02M2_minus_sat_K" ->
                     row ->
                             row.get("total_air_temp_k")
+                                            * 273.15
                                             / AirspeedConversion.totalTemperatureFromMach(
-                                                    row.get("mach"), 1.0, 1.0)
+                                                    row.get("mach"), 273.15, 1.0)
                                     - row.get("static_air_temp_k");
             case "altp_minus_isa_m" ->
                     row ->

@@ -69,6 +69,22 @@ class CrossingTableTest {
 
     private static final String IN_A_THICK_LAYER = "v40582_kuwait_desert";
 
+    @Test
+    @DisplayName("and the one that is farther is listed, with who is right")
+    void theOneFarther() {
+        List<String> rows = Table.rows("/sounding/rows-that-disagree.csv");
+        assertThat(rows).hasSize(1);
+        assertThat(rows.get(0)).startsWith(IN_A_THICK_LAYER + ",0,1,3600.3,3603.9,");
+        double ours =
+                crossings(IN_A_THICK_LAYER, 0.0)
+                        .get(0)
+                        .air()
+                        .geopotentialAltitude()
+                        .orElseThrow()
+                        .inMetres();
+        assertThat(ours).is(printedAs("3603.9", 5));
+    }
+
     /**
      * How much higher the hypsometric equation is than the table, which goes straight in ln p from
      * one reported height to the next. Where virtual temperature is linear in ln p from {@code T0}

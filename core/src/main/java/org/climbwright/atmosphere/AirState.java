@@ -265,7 +265,7 @@ public final class AirState implements Serializable {
      *     pressure
      */
     public PressureAltitude pressureAltitude() {
-        return PressureAltitude.ofMetres(StandardAir.altitudeFromPressure(pressurePa));
+        return Altimetry.pressureAltitude(staticPressure());
     }
 
     /**

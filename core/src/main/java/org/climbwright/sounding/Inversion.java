@@ -3,8 +3,9 @@ package org.climbwright.sounding;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.atmosphere.Altimetry;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.quantity.temperature.TemperatureDifference;
 
 /**
@@ -39,6 +40,6 @@ public record Inversion(PressureAltitude base, PressureAltitude top, Temperature
     }
 
     private static PressureAltitude pressureAltitude(SoundingAtmosphere air, int level) {
-        return PressureAltitude.ofMetres(StandardAir.altitudeFromPressure(air.pressureAt(level)));
+        return Altimetry.pressureAltitude(StaticPressure.ofPascals(air.pressureAt(level)));
     }
 }

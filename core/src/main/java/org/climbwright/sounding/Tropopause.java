@@ -1,8 +1,9 @@
 package org.climbwright.sounding;
 
 import java.util.Optional;
-import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.atmosphere.Altimetry;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.StaticPressure;
 
 /** The search for the first tropopause among the levels of an ascent. */
 final class Tropopause {
@@ -16,8 +17,7 @@ final class Tropopause {
         for (int i = 0; i < air.size() - 1; i++) {
             if (air.pressureAt(i) <= HIGHEST_PRESSURE_PA && staysStable(air, i)) {
                 return Optional.of(
-                        PressureAltitude.ofMetres(
-                                StandardAir.altitudeFromPressure(air.pressureAt(i))));
+                        Altimetry.pressureAltitude(StaticPressure.ofPascals(air.pressureAt(i))));
             }
         }
         return Optional.empty();

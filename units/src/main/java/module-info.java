@@ -12,6 +12,7 @@ module org.climbwright.units {
 
     exports org.climbwright.quantity;
     exports org.climbwright.quantity.altitude;
+    exports org.climbwright.quantity.humidity;
     exports org.climbwright.quantity.path;
     exports org.climbwright.quantity.pressure;
     exports org.climbwright.quantity.speed;

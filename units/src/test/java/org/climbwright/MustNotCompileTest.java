@@ -19,6 +19,7 @@ class MustNotCompileTest {
             import javax.measure.Quantity;
             import javax.measure.Unit;
             import org.climbwright.quantity.altitude.*;
+            import org.climbwright.quantity.humidity.*;
             import org.climbwright.quantity.path.*;
             import org.climbwright.quantity.pressure.*;
             import org.climbwright.quantity.speed.*;
@@ -36,6 +37,12 @@ class MustNotCompileTest {
                 static void meetTheRestrictionAt(GroundGradient gradient) {}
                 static void clearTheHillWith(GeometricRate rate) {}
                 static void setTheAltimeterTo(AltimeterSetting setting) {}
+                static void formCloudAt(DewPoint dewPoint) {}
+                static void growFrostAt(FrostPoint frostPoint) {}
+                static void warmTheAirOverThePlaceBy(IsaDeviationAtAltitude deviation) {}
+                static void moistenTo(RelativeHumidity humidity) {}
+                static void mixIn(MixingRatio ratio) {}
+                static void addTheVapourOf(VapourPressure pressure) {}
 
                 void line(
                         CalibratedAirspeed cas,
@@ -53,7 +60,13 @@ class MustNotCompileTest {
                         PressureAltitudeRate instrument,
                         GeometricRate overTheTerrain,
                         StaticPressure pressure,
-                        AltimeterSetting qnh) {
+                        AltimeterSetting qnh,
+                        DewPoint dewPoint,
+                        FrostPoint frostPoint,
+                        IsaDeviationAtAltitude deviationAtAltitude,
+                        VapourPressure vapour,
+                        RelativeHumidity humidity,
+                        MixingRatio mixingRatio) {
                     LINE
                 }
             }

@@ -173,16 +173,15 @@ public final class Term {
         if (si == null || trade == null) {
             return text.toString();
         }
-        text.append(' ').append(si.label());
+        text.append(behind(si));
         if (trade != si) {
-            text.append(" (").append(trade.fromSi(value)).append(' ');
-            text.append(trade.label()).append(')');
+            text.append(" (").append(trade.fromSi(value)).append(behind(trade)).append(')');
         }
         return text.toString();
     }
 
     private String refusal(double value, @Nullable UnitScale scale) {
-        String unit = scale == null ? "" : " ".concat(scale.label());
+        String unit = behind(scale);
         StringBuilder text = new StringBuilder(120).append(name).append(" must be ");
         boolean floor = lowest > -Double.MAX_VALUE;
         boolean ceiling = highest < Double.MAX_VALUE;
@@ -196,6 +195,14 @@ public final class Term {
             }
         }
         return text.append(", but was ").append(value).append(unit).toString();
+    }
+
+    /** What stands behind a number for reading: a space and the label of its unit. */
+    private static String behind(@Nullable UnitScale scale) {
+        // The unit of a plain ratio is called 1: "0.63 1" would read as two numbers.
+        return scale == null || scale == UnitScale.RELATIVE_HUMIDITY_RATIO
+                ? ""
+                : " ".concat(scale.label());
     }
 
     private static double in(@Nullable UnitScale scale, double value) {

@@ -77,7 +77,8 @@ final class AviationSystemOfUnits implements SystemOfUnits {
                     Map.entry(DynamicViscosity.class, AviationUnits.PASCAL_SECOND),
                     Map.entry(KinematicViscosity.class, AviationUnits.SQUARE_METRE_PER_SECOND),
                     Map.entry(ThermalConductivity.class, AviationUnits.WATT_PER_METRE_KELVIN),
-                    Map.entry(RelativeHumidity.class, AviationUnits.RELATIVE_HUMIDITY_RATIO));
+                    Map.entry(RelativeHumidity.class, AviationUnits.RELATIVE_HUMIDITY_RATIO),
+                    Map.entry(MixingRatio.class, AviationUnits.KILOGRAM_PER_KILOGRAM));
 
     /** Hands out the one system there is. */
     private record Service(SystemOfUnits system) implements SystemOfUnitsService {

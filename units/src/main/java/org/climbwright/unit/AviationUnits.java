@@ -193,6 +193,14 @@ public final class AviationUnits {
     public static final Unit<RelativeHumidity> PERCENT_RELATIVE_HUMIDITY =
             derived(UnitScale.PERCENT_RELATIVE_HUMIDITY, RELATIVE_HUMIDITY_RATIO);
 
+    /** Kilogram of vapour per kilogram of dry air. */
+    public static final Unit<MixingRatio> KILOGRAM_PER_KILOGRAM =
+            ratio(UnitScale.KILOGRAM_PER_KILOGRAM);
+
+    /** Gram of vapour per kilogram of dry air. */
+    public static final Unit<MixingRatio> GRAM_PER_KILOGRAM =
+            derived(UnitScale.GRAM_PER_KILOGRAM, KILOGRAM_PER_KILOGRAM);
+
     static {
         // An interval has no unit of its own in javax.measure: the temperature units serve both.
         know(UnitScale.KELVIN_DIFFERENCE, KELVIN);

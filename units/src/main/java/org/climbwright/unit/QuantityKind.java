@@ -4,8 +4,8 @@ package org.climbwright.unit;
  * What a number of this field can be a number of: the kinds of quantity that units belong to.
  *
  * <p>A kind is narrower than a dimension. A temperature and a temperature difference are both
- * kelvins, a gradient and a relative humidity are both plain ratios, and none of them stands in for
- * another.
+ * kelvins; a gradient, a relative humidity and a mixing ratio are all plain ratios; and none of
+ * them stands in for another.
  */
 public enum QuantityKind {
     /** Lengths: altitudes, heights, distances, drop diameters. SI unit: metre. */
@@ -39,7 +39,11 @@ public enum QuantityKind {
     /** Thermal conductivity. SI unit: watt per metre and kelvin. */
     THERMAL_CONDUCTIVITY("thermal conductivity"),
     /** Vapour pressure over saturation vapour pressure: no other ratio is one. SI unit: 1. */
-    RELATIVE_HUMIDITY("relative humidity");
+    RELATIVE_HUMIDITY("relative humidity"),
+    /**
+     * Mass of vapour per mass of dry air: no other ratio is one. SI unit: kilogram per kilogram.
+     */
+    MIXING_RATIO("mixing ratio");
 
     private final String term;
 

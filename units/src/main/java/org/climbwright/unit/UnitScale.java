@@ -139,7 +139,12 @@ public enum UnitScale {
     /** Relative humidity as a ratio, 1 at saturation. */
     RELATIVE_HUMIDITY_RATIO("1", QuantityKind.RELATIVE_HUMIDITY, 1.0),
     /** Relative humidity in percent, %. */
-    PERCENT_RELATIVE_HUMIDITY("%", QuantityKind.RELATIVE_HUMIDITY, 0.01);
+    PERCENT_RELATIVE_HUMIDITY("%", QuantityKind.RELATIVE_HUMIDITY, 0.01),
+
+    /** Kilogram of vapour per kilogram of dry air, kg/kg. */
+    KILOGRAM_PER_KILOGRAM("kg/kg", QuantityKind.MIXING_RATIO, 1.0),
+    /** Gram of vapour per kilogram of dry air, g/kg. */
+    GRAM_PER_KILOGRAM("g/kg", QuantityKind.MIXING_RATIO, 0.001);
 
     private final String label;
     private final QuantityKind kind;

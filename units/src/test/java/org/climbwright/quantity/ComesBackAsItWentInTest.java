@@ -10,6 +10,8 @@ import javax.measure.Unit;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.altitude.VerticalPosition;
+import org.climbwright.quantity.humidity.MixingRatio;
+import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.path.ClimbAngle;
 import org.climbwright.quantity.path.FuelFlow;
 import org.climbwright.quantity.path.GroundDistance;
@@ -84,7 +86,10 @@ class ComesBackAsItWentInTest {
                     T read =
                             sweep.type()
                                     .parse()
-                                    .apply(isMach ? "M" + written : written + door.unitBehind());
+                                    .apply(
+                                            isMach
+                                                    ? "M" + written
+                                                    : written + " " + door.scale().label());
                     return read.equals(value)
                             && sweep.type().parse().apply(value.text()).equals(value);
                 });
@@ -128,12 +133,22 @@ class ComesBackAsItWentInTest {
                 .forEach(type -> sweeps.add(every(type, "ofFeetPerMinute", -10_000, 10_000, 1)));
         ValueCatalogue.having("of").forEach(type -> sweeps.add(every(type, "of", 0, 3_000, 1_000)));
         ValueCatalogue.having("ofCelsius")
-                .forEach(type -> sweeps.add(every(type, "ofCelsius", -10_000, 6_000, 100)));
+                .forEach(
+                        type ->
+                                // The triple point of water, the highest frost point, is 0.01 °C.
+                                sweeps.add(
+                                        every(
+                                                type,
+                                                "ofCelsius",
+                                                -10_000,
+                                                type.hasCeiling() ? 1 : 6_000,
+                                                100)));
         ValueCatalogue.having("ofKelvins")
                 .forEach(
                         type -> {
                             if (type.has("ofCelsius")) {
-                                sweeps.add(every(type, "ofKelvins", 17_315, 33_315, 100));
+                                int highest = type.hasCeiling() ? 27_316 : 33_315;
+                                sweeps.add(every(type, "ofKelvins", 17_315, highest, 100));
                             } else {
                                 sweeps.add(every(type, "ofKelvins", -10_000, 6_000, 100));
                                 sweeps.add(everyHundredthOfADegreeCelsius(type));
@@ -151,7 +166,11 @@ class ComesBackAsItWentInTest {
         sweeps.add(every(Mass.class, "ofKilograms", 0, 600_000, 1));
         sweeps.add(every(FuelFlow.class, "ofKilogramsPerHour", 0, 40_000, 1));
         ValueCatalogue.having("ofPercent")
+                .filter(type -> !type.hasFloor())
                 .forEach(type -> sweeps.add(every(type, "ofPercent", -1_000, 1_000, 10)));
+        sweeps.add(every(RelativeHumidity.class, "ofPercent", 0, 1_000, 10));
+        sweeps.add(every(RelativeHumidity.class, "ofRatio", 0, 1_000, 1_000));
+        sweeps.add(every(MixingRatio.class, "ofGramsPerKilogram", 0, 10_000, 100));
         ValueCatalogue.having("ofFeetPerNauticalMile")
                 .forEach(
                         type -> sweeps.add(every(type, "ofFeetPerNauticalMile", -3_000, 3_000, 1)));

@@ -23,8 +23,8 @@ public record Door<T>(
         return new Door<>("of" + unitInWords, "in" + unitInWords, scale, in, out);
     }
 
-    /** The label of the unit with a space before it; nothing for a plain number. */
+    /** What stands behind a number in a message: nothing for a plain number or a plain ratio. */
     String unitBehind() {
-        return scale == null ? "" : " " + scale.label();
+        return scale == null || scale.label().equals("1") ? "" : " " + scale.label();
     }
 }

@@ -14,6 +14,8 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.humidity.MixingRatio;
+import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.path.AirGradient;
 import org.climbwright.quantity.path.ClimbAngle;
 import org.climbwright.quantity.path.FuelFlow;
@@ -23,9 +25,11 @@ import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.pressure.StaticPressure;
+import org.climbwright.quantity.pressure.VapourPressure;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.Mach;
 import org.climbwright.quantity.speed.TrueAirspeed;
+import org.climbwright.quantity.temperature.FrostPoint;
 import org.climbwright.quantity.temperature.IsaDeviation;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
 import org.climbwright.quantity.temperature.TemperatureDifference;
@@ -140,6 +144,37 @@ class RefusalMessageTest {
         }
 
         @Test
+        @DisplayName("a frost point above the triple point, where there is no ice")
+        void warmIce() {
+            // 273.16 - 273.15 in doubles: 0.01 °C and the rounding of the two.
+            assertRefused(
+                    () -> FrostPoint.ofCelsius(0.5),
+                    "frost point must be from -273.15 to 0.010000000000047748 °C,"
+                            + " but was 0.5 °C");
+            assertRefused(
+                    () -> FrostPoint.ofKelvins(273.0).plus(TemperatureDifference.ofKelvins(1.0)),
+                    "frost point must be from 0.0 to 273.16 K, but was 274.0 K");
+            assertThat(FrostPoint.ofKelvins(273.16).inKelvins()).isEqualTo(273.16);
+        }
+
+        @Test
+        @DisplayName("air more than saturated, percent taken for a ratio, less vapour than none")
+        void humidities() {
+            assertRefused(
+                    () -> RelativeHumidity.ofPercent(101.0),
+                    "relative humidity must be from 0.0 to 100.0 %, but was 101.0 %");
+            assertRefused(
+                    () -> RelativeHumidity.ofRatio(63.0),
+                    "relative humidity must be from 0.0 to 1.0, but was 63.0");
+            assertRefused(
+                    () -> MixingRatio.parse("-1 g/kg"),
+                    "mixing ratio must be a finite number, at least 0.0 g/kg, but was -1.0 g/kg");
+            assertRefused(
+                    () -> VapourPressure.ofHectopascals(-0.1),
+                    "vapour pressure must be a finite number, at least 0.0 hPa, but was -0.1 hPa");
+        }
+
+        @Test
         @DisplayName("an altitude that is no number, or has no end")
         void notANumber() {
             assertRefused(
@@ -184,6 +219,26 @@ class RefusalMessageTest {
             assertRefused(
                     () -> GroundGradient.of((Quantity) Quantities.getQuantity(5, Units.PERCENT)),
                     "gradient over the ground takes only its own units, but was in %");
+        }
+
+        @Test
+        @DisplayName("a percent of anything for a humidity, and one humidity for the other")
+        void noRatioIsAHumidity() {
+            assertRefused(
+                    () -> RelativeHumidity.of(63.0, (Unit) Units.PERCENT),
+                    "relative humidity takes only its own units, but was in %");
+            assertRefused(
+                    () -> RelativeHumidity.of(14.9, (Unit) AviationUnits.GRAM_PER_KILOGRAM),
+                    "relative humidity takes only its own units, but was in g/kg");
+            assertRefused(
+                    () -> MixingRatio.of(63.0, (Unit) AviationUnits.PERCENT_RELATIVE_HUMIDITY),
+                    "mixing ratio takes only its own units, but was in %");
+            assertRefused(
+                    () -> MixingRatio.of(0.01, (Unit) AbstractUnit.ONE),
+                    "mixing ratio takes only its own units, but was in one");
+            assertRefused(
+                    () -> MixingRatio.ofGramsPerKilogram(5.0).valueIn((Unit) Units.PERCENT),
+                    "mixing ratio takes only its own units, but was in %");
         }
 
         @Test

@@ -20,6 +20,8 @@ import org.climbwright.quantity.altitude.Height;
 import org.climbwright.quantity.altitude.IndicatedAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.altitude.VerticalPosition;
+import org.climbwright.quantity.humidity.MixingRatio;
+import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.path.AirGradient;
 import org.climbwright.quantity.path.ClimbAngle;
 import org.climbwright.quantity.path.FuelFlow;
@@ -35,6 +37,7 @@ import org.climbwright.quantity.pressure.ImpactPressure;
 import org.climbwright.quantity.pressure.PressureValue;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.quantity.pressure.TotalPressure;
+import org.climbwright.quantity.pressure.VapourPressure;
 import org.climbwright.quantity.speed.AlongTrackWind;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.EquivalentAirspeed;
@@ -47,7 +50,9 @@ import org.climbwright.quantity.speed.SpeedValue;
 import org.climbwright.quantity.speed.TrueAirspeed;
 import org.climbwright.quantity.speed.WindSpeed;
 import org.climbwright.quantity.temperature.DewPoint;
+import org.climbwright.quantity.temperature.FrostPoint;
 import org.climbwright.quantity.temperature.IsaDeviation;
+import org.climbwright.quantity.temperature.IsaDeviationAtAltitude;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
 import org.climbwright.quantity.temperature.TemperatureDifference;
 import org.climbwright.quantity.temperature.TemperatureInterval;
@@ -74,6 +79,7 @@ public final class ValueCatalogue {
                             numbers(),
                             pressures(),
                             temperatures(),
+                            humidities(),
                             path())
                     .<ValueType<?>>flatMap(List::stream)
                     .toList();
@@ -456,6 +462,18 @@ public final class ValueCatalogue {
                                 101325.0)
                         .from(0.0),
                 pressure(
+                                "vapour pressure",
+                                VapourPressure.class,
+                                List.of(
+                                        pascals(VapourPressure::ofPascals),
+                                        hectopascals(VapourPressure::ofHectopascals)),
+                                VapourPressure::of,
+                                VapourPressure::of,
+                                VapourPressure::parse,
+                                10.0,
+                                1705.0)
+                        .from(0.0),
+                pressure(
                         "differential pressure",
                         DifferentialPressure.class,
                         List.of(
@@ -538,6 +556,15 @@ public final class ValueCatalogue {
                         DewPoint::of,
                         DewPoint::of,
                         DewPoint::parse),
+                temperature(
+                                "frost point",
+                                FrostPoint.class,
+                                FrostPoint::ofKelvins,
+                                FrostPoint::ofCelsius,
+                                FrostPoint::of,
+                                FrostPoint::of,
+                                FrostPoint::parse)
+                        .upTo(273.16),
                 interval(
                         "temperature difference",
                         TemperatureDifference.class,
@@ -551,7 +578,14 @@ public final class ValueCatalogue {
                         IsaDeviation::ofKelvins,
                         IsaDeviation::of,
                         IsaDeviation::of,
-                        IsaDeviation::parse));
+                        IsaDeviation::parse),
+                interval(
+                        "ISA deviation at altitude",
+                        IsaDeviationAtAltitude.class,
+                        IsaDeviationAtAltitude::ofKelvins,
+                        IsaDeviationAtAltitude::of,
+                        IsaDeviationAtAltitude::of,
+                        IsaDeviationAtAltitude::parse));
     }
 
     private static <T extends TemperaturePoint<T>> ValueType<T> temperature(
@@ -571,7 +605,7 @@ public final class ValueCatalogue {
                         parse,
                         new UnitDoor<>(of, ofQuantity, T::valueIn, T::toQuantity),
                         216.65,
-                        288.15)
+                        268.15)
                 .from(0.0);
     }
 
@@ -590,6 +624,58 @@ public final class ValueCatalogue {
                 new UnitDoor<>(of, ofQuantity, T::valueIn, T::toQuantity),
                 -15.0,
                 10.0);
+    }
+
+    private static List<ValueType<?>> humidities() {
+        return List.of(
+                unbounded(
+                                "relative humidity",
+                                RelativeHumidity.class,
+                                List.of(
+                                        Door.of(
+                                                "Ratio",
+                                                UnitScale.RELATIVE_HUMIDITY_RATIO,
+                                                RelativeHumidity::ofRatio,
+                                                RelativeHumidity::inRatio),
+                                        Door.of(
+                                                "Percent",
+                                                UnitScale.PERCENT_RELATIVE_HUMIDITY,
+                                                RelativeHumidity::ofPercent,
+                                                RelativeHumidity::inPercent)),
+                                RelativeHumidity::parse,
+                                new UnitDoor<
+                                        RelativeHumidity, org.climbwright.unit.RelativeHumidity>(
+                                        RelativeHumidity::of,
+                                        RelativeHumidity::of,
+                                        RelativeHumidity::valueIn,
+                                        RelativeHumidity::toQuantity),
+                                0.2,
+                                0.63)
+                        .from(0.0)
+                        .upTo(1.0),
+                unbounded(
+                                "mixing ratio",
+                                MixingRatio.class,
+                                List.of(
+                                        Door.of(
+                                                "KilogramsPerKilogram",
+                                                UnitScale.KILOGRAM_PER_KILOGRAM,
+                                                MixingRatio::ofKilogramsPerKilogram,
+                                                MixingRatio::inKilogramsPerKilogram),
+                                        Door.of(
+                                                "GramsPerKilogram",
+                                                UnitScale.GRAM_PER_KILOGRAM,
+                                                MixingRatio::ofGramsPerKilogram,
+                                                MixingRatio::inGramsPerKilogram)),
+                                MixingRatio::parse,
+                                new UnitDoor<MixingRatio, org.climbwright.unit.MixingRatio>(
+                                        MixingRatio::of,
+                                        MixingRatio::of,
+                                        MixingRatio::valueIn,
+                                        MixingRatio::toQuantity),
+                                0.0001,
+                                0.0149)
+                        .from(0.0));
     }
 
     private static List<ValueType<?>> path() {

@@ -40,7 +40,7 @@ class ValueCatalogueTest {
         assertThat(inTheCatalogue)
                 .doesNotHaveDuplicates()
                 .containsExactlyInAnyOrderElementsOf(inTheLibrary)
-                .hasSize(37);
+                .hasSize(42);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -34,12 +34,13 @@ class ValueTextTest {
     }
 
     private static String siLabel(Scalar<?> value) {
-        return " "
-                + Arrays.stream(UnitScale.values())
+        String label =
+                Arrays.stream(UnitScale.values())
                         .filter(scale -> scale.kind() == value.term().kind())
                         .findFirst()
                         .orElseThrow()
                         .label();
+        return label.equals("1") ? "" : " " + label; // "0.63 1" would read as two numbers
     }
 
     @Test

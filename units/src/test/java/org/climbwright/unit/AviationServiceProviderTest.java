@@ -104,6 +104,8 @@ class AviationServiceProviderTest {
                 .isSameAs(AviationUnits.WATT_PER_METRE_KELVIN);
         assertThat(system().getUnit(RelativeHumidity.class))
                 .isSameAs(AviationUnits.RELATIVE_HUMIDITY_RATIO);
+        assertThat(system().getUnit(MixingRatio.class))
+                .isSameAs(AviationUnits.KILOGRAM_PER_KILOGRAM);
         assertThat(system().getUnit(Energy.class)).isNull();
     }
 

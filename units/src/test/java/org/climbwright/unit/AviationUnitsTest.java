@@ -134,5 +134,6 @@ class AviationUnitsTest {
         assertThat(AviationUnits.PERCENT_GRADIENT).hasToString("%");
         assertThat(AviationUnits.FOOT_PER_NAUTICAL_MILE).hasToString("ft/NM");
         assertThat(AviationUnits.KILOGRAM_PER_HOUR).hasToString("kg/h");
+        assertThat(AviationUnits.GRAM_PER_KILOGRAM).hasToString("g/kg");
     }
 }

@@ -129,7 +129,7 @@ public final class Edge {
     private static UnitConverter converter(Term term, Unit<?> from, Unit<?> to) {
         Unit<?> foreign = AviationUnits.scaleOf(from, term.kind()) == null ? from : to;
         switch (term.kind()) {
-            case GRADIENT, RELATIVE_HUMIDITY ->
+            case GRADIENT, RELATIVE_HUMIDITY, MIXING_RATIO ->
                     // javax.measure converts any ratio into any other; here no ratio is another.
                     throw new IllegalArgumentException(
                             term.name() + " takes only its own units, but was in " + foreign);

@@ -10,7 +10,7 @@ import org.climbwright.unit.UnitScale;
 /**
  * The temperature at which the air, cooled at its pressure, would be saturated over liquid water.
  *
- * <p>Also below 0 °C over water: the frost point, over ice, is warmer there.
+ * <p>Also below 0 °C over water: the {@link FrostPoint}, over ice, is warmer there.
  */
 public final class DewPoint extends TemperaturePoint<DewPoint> {
     private static final long serialVersionUID = 1L;

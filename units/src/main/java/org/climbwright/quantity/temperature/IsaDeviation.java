@@ -11,8 +11,10 @@ import org.climbwright.unit.UnitScale;
  * How much warmer the air is than the standard atmosphere at the same pressure (ISA: international
  * standard atmosphere): +10 K in "ISA+10".
  *
- * <p>Taken at the same pressure, as altimetry and performance charts take it, and not at the same
- * height: the two differ by kelvins on a warm day.
+ * <p>Taken at the same pressure, as altimetry and performance charts take it. Not {@link
+ * IsaDeviationAtAltitude}, which is taken at the same geopotential altitude. At FL300, air 20 K
+ * warmer than the standard at each pressure has 248.71 K and lies at 32,332 ft geopotential; 20 K
+ * warmer at each altitude it has 244.59 K and lies at 32,082 ft.
  */
 public final class IsaDeviation extends TemperatureInterval<IsaDeviation> {
     private static final long serialVersionUID = 1L;

@@ -66,7 +66,8 @@ public abstract class TemperaturePoint<T extends TemperaturePoint<T>> extends Sc
      *
      * @param difference how much warmer; negative for colder
      * @return the other temperature
-     * @throws IllegalArgumentException if that lies below absolute zero
+     * @throws IllegalArgumentException if that cannot be: below absolute zero, or above the highest
+     *     temperature of its kind
      */
     public T plus(TemperatureDifference difference) {
         return ofSi(si() + difference.inKelvins());
@@ -77,7 +78,8 @@ public abstract class TemperaturePoint<T extends TemperaturePoint<T>> extends Sc
      *
      * @param difference how much colder; negative for warmer
      * @return the other temperature
-     * @throws IllegalArgumentException if that lies below absolute zero
+     * @throws IllegalArgumentException if that cannot be: below absolute zero, or above the highest
+     *     temperature of its kind
      */
     public T minus(TemperatureDifference difference) {
         return ofSi(si() - difference.inKelvins());

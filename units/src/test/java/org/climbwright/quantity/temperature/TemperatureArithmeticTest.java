@@ -30,6 +30,7 @@ class TemperatureArithmeticTest {
         assertThat(probe.plus(TEN).inCelsius()).isEqualTo(-15.0);
         assertThat(dew.minus(TEN).inCelsius()).isEqualTo(-2.0);
         assertThat(dew.minus(dew).inKelvins()).isZero();
+        assertThat(FrostPoint.ofCelsius(-8.0).minus(TEN).inCelsius()).isEqualTo(-18.0);
     }
 
     @Test
@@ -52,6 +53,9 @@ class TemperatureArithmeticTest {
         assertThat(TEN.times(-0.5)).isEqualTo(TemperatureDifference.ofKelvins(-5.0));
         assertThat(IsaDeviation.ofKelvins(10.0).toDifference()).isEqualTo(TEN);
         assertThat(IsaDeviation.ofKelvins(10.0)).isNotEqualTo(TEN);
+        assertThat(IsaDeviationAtAltitude.ofKelvins(10.0).toDifference()).isEqualTo(TEN);
+        assertThat(IsaDeviationAtAltitude.ofKelvins(10.0))
+                .isNotEqualTo(IsaDeviation.ofKelvins(10.0));
     }
 
     @Test

@@ -37,6 +37,7 @@ class JavadocExamplesTest {
                         """
                         import javax.measure.spi.ServiceProvider;
                         import org.climbwright.quantity.altitude.*;
+                        import org.climbwright.quantity.pressure.*;
                         import org.climbwright.quantity.speed.*;
                         import org.climbwright.unit.*;
 
@@ -62,6 +63,7 @@ class JavadocExamplesTest {
         assertThat(blocks())
                 .extracting(Block::className)
                 .containsExactlyInAnyOrder(
+                        "AltimeterSetting",
                         "AviationServiceProvider",
                         "AviationUnits",
                         "Mach",

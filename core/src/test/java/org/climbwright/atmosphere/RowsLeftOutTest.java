@@ -19,7 +19,7 @@ class RowsLeftOutTest {
         "the program refuses it",
         "vapour pressure by the Magnus formula",
         "that formula is not offered by this version",
-        "this version does not round as a report does",
+        "the rounding is tested with the altimeter setting itself",
         "another meaning of a deviation",
     };
 

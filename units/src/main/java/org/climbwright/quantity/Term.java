@@ -194,7 +194,27 @@ public final class Term {
                 text.append(", at least ").append(in(scale, lowest)).append(unit);
             }
         }
-        return text.append(", but was ").append(value).append(unit).toString();
+        text.append(", but was ").append(value).append(unit);
+        UnitScale meant = unitMeant(value);
+        if (meant != null) {
+            text.append(": as ").append(meant.label()).append(" it would be ");
+            text.append(in(scale, meant.toSi(value))).append(unit).append(", check the unit");
+        }
+        return text.toString();
+    }
+
+    /** The unit in which a refused number could be; null where the number does not tell it. */
+    private @Nullable UnitScale unitMeant(double refused) {
+        // Only a range that ends above zero keeps the units of its kind apart. Others would have
+        // a direction of 361 degrees meant in minutes of arc.
+        if (si != null && lowest > 0.0 && highest < Double.MAX_VALUE) {
+            for (UnitScale scale : UnitScale.values()) {
+                if (scale.kind() == si.kind() && holds(scale.toSi(refused))) {
+                    return scale;
+                }
+            }
+        }
+        return null;
     }
 
     /** What stands behind a number for reading: a space and the label of its unit. */

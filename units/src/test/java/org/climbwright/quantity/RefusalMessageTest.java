@@ -44,6 +44,10 @@ import tech.units.indriya.unit.Units;
 
 @DisplayName("A mistake of the cockpit is refused and told in one sentence:")
 class RefusalMessageTest {
+    private static String refusal(ThrowingCallable mistake) {
+        return assertThatIllegalArgumentException().isThrownBy(mistake).actual().getMessage();
+    }
+
     private static void assertRefused(ThrowingCallable mistake, String message) {
         assertThatIllegalArgumentException().isThrownBy(mistake).withMessage(message);
     }
@@ -56,7 +60,8 @@ class RefusalMessageTest {
         void inchesTakenForHectopascals() {
             assertRefused(
                     () -> AltimeterSetting.ofHectopascals(29.92),
-                    "altimeter setting must be from 850.0 to 1100.0 hPa, but was 29.92 hPa");
+                    "altimeter setting must be from 850.0 to 1100.0 hPa, but was 29.92 hPa:"
+                            + " as inHg it would be 1013.2074811900274 hPa, check the unit");
         }
 
         @Test
@@ -66,15 +71,50 @@ class RefusalMessageTest {
             assertRefused(
                     () -> AltimeterSetting.ofInchesOfMercury(996.0),
                     "altimeter setting must be from 25.100485805858575 to 32.4829816311111 inHg,"
-                            + " but was 996.0 inHg");
+                            + " but was 996.0 inHg:"
+                            + " as hPa it would be 29.41186336780605 inHg, check the unit");
         }
 
         @Test
-        @DisplayName("a setting read as 29.92 hPa, told in the unit of the text")
+        @DisplayName("a setting read or handed over as 29.92 hPa or 996 inHg: the same words")
         void aSettingRead() {
+            String inches = refusal(() -> AltimeterSetting.ofHectopascals(29.92));
+            String hectopascals = refusal(() -> AltimeterSetting.ofInchesOfMercury(996.0));
+
+            assertRefused(() -> AltimeterSetting.parse("29.92 hPa"), inches);
+            assertRefused(() -> AltimeterSetting.of(29.92, AviationUnits.HECTOPASCAL), inches);
             assertRefused(
-                    () -> AltimeterSetting.parse("29.92 hPa"),
-                    "altimeter setting must be from 850.0 to 1100.0 hPa, but was 29.92 hPa");
+                    () ->
+                            AltimeterSetting.of(
+                                    Quantities.getQuantity(29.92, AviationUnits.HECTOPASCAL)),
+                    inches);
+            assertRefused(() -> AltimeterSetting.parse("996 inHg"), hectopascals);
+            assertRefused(
+                    () -> AltimeterSetting.of(996.0, AviationUnits.INCH_OF_MERCURY), hectopascals);
+        }
+
+        @Test
+        @DisplayName("a setting in kilopascals or pascals taken for hectopascals")
+        void aSettingInAnyUnit() {
+            assertRefused(
+                    () -> AltimeterSetting.ofHectopascals(101.325),
+                    "altimeter setting must be from 850.0 to 1100.0 hPa, but was 101.325 hPa:"
+                            + " as kPa it would be 1013.25 hPa, check the unit");
+            assertRefused(
+                    () -> AltimeterSetting.parse("1013.25 Pa"),
+                    "altimeter setting must be from 85000.0 to 110000.0 Pa, but was 1013.25 Pa:"
+                            + " as hPa it would be 101325.0 Pa, check the unit");
+        }
+
+        @Test
+        @DisplayName("a setting that is none in any unit, without advice on units")
+        void aSettingInNoUnit() {
+            assertRefused(
+                    () -> AltimeterSetting.ofHectopascals(500.0),
+                    "altimeter setting must be from 850.0 to 1100.0 hPa, but was 500.0 hPa");
+            assertRefused(
+                    () -> AltimeterSetting.ofHectopascals(25.1),
+                    "altimeter setting must be from 850.0 to 1100.0 hPa, but was 25.1 hPa");
         }
 
         @Test

@@ -7,9 +7,16 @@ import org.climbwright.quantity.altitude.DensityAltitude;
 import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.humidity.MixingRatio;
+import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.pressure.StaticPressure;
+import org.climbwright.quantity.pressure.VapourPressure;
+import org.climbwright.quantity.speed.GeometricRate;
+import org.climbwright.quantity.speed.PressureAltitudeRate;
 import org.climbwright.quantity.temperature.DewPoint;
+import org.climbwright.quantity.temperature.FrostPoint;
 import org.climbwright.quantity.temperature.IsaDeviation;
+import org.climbwright.quantity.temperature.IsaDeviationAtAltitude;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
 
 /**
@@ -26,6 +33,9 @@ import org.climbwright.quantity.temperature.StaticAirTemperature;
  */
 public final class AirState implements Serializable {
     private static final long serialVersionUID = 1L;
+
+    /** What interpolation and rounding may make of exactly saturated air. */
+    private static final double ROUNDING = 1e-9;
 
     private final double pressurePa;
     private final double temperatureK;
@@ -53,7 +63,8 @@ public final class AirState implements Serializable {
      *     known
      * @param geopotentialAltitudeM geopotential altitude [m], finite; NaN when not known
      * @return the state
-     * @throws IllegalArgumentException if a value cannot be
+     * @throws IllegalArgumentException if a value cannot be, or the air would be more than
+     *     saturated over liquid water (told from 123 to 332 K; a part in 1e9 is rounding)
      */
     public static AirState ofSi(
             double pressurePa,
@@ -74,10 +85,26 @@ public final class AirState implements Serializable {
                     vapourPressurePa,
                     " Pa");
         }
+        if (isSupersaturated(vapourPressurePa, temperatureK)) {
+            throw refusal(
+                    "vapour pressure",
+                    "at most that of saturation, with a dew point not above the temperature of "
+                            .concat(Double.toString(temperatureK))
+                            .concat(" K"),
+                    vapourPressurePa,
+                    " Pa");
+        }
         if (Double.isInfinite(geopotentialAltitudeM)) {
             throw refusal("geopotential altitude", "finite", geopotentialAltitudeM, " m");
         }
         return new AirState(pressurePa, temperatureK, vapourPressurePa, geopotentialAltitudeM);
+    }
+
+    private static boolean isSupersaturated(double vapourPressurePa, double temperatureK) {
+        return vapourPressurePa > 0.0
+                && MoistAir.coversTemperature(temperatureK)
+                && vapourPressurePa
+                        > MoistAir.saturationVapourPressure(temperatureK) * (1.0 + ROUNDING);
     }
 
     /**
@@ -90,6 +117,85 @@ public final class AirState implements Serializable {
      */
     public static AirState of(StaticPressure pressure, StaticAirTemperature temperature) {
         return ofSi(pressure.inPascals(), temperature.inKelvins(), Double.NaN, Double.NaN);
+    }
+
+    /**
+     * Returns this air with a dew point.
+     *
+     * @param dewPoint the dew point over liquid water, at most the temperature
+     * @return a copy with its vapour pressure
+     * @throws IllegalArgumentException if the dew point is above the temperature
+     * @throws org.climbwright.quantity.OutsideModelException outside 123 to 332 K
+     */
+    public AirState withDewPoint(DewPoint dewPoint) {
+        if (dewPoint.inKelvins() > temperatureK) {
+            throw new IllegalArgumentException(
+                    "dew point must not be above the temperature of "
+                            + staticAirTemperature()
+                            + ", but was "
+                            + dewPoint);
+        }
+        return withVapourPressure(MoistAir.saturationVapourPressure(dewPoint.inKelvins()));
+    }
+
+    /**
+     * Returns this air with a frost point.
+     *
+     * @param frostPoint the temperature at which it would be saturated over ice
+     * @return a copy with its vapour pressure
+     * @throws IllegalArgumentException if the air would be more than saturated over liquid water
+     * @throws org.climbwright.quantity.OutsideModelException outside 110 to 273.16 K
+     */
+    public AirState withFrostPoint(FrostPoint frostPoint) {
+        return withVapourPressure(MoistAir.saturationVapourPressureOverIce(frostPoint.inKelvins()));
+    }
+
+    /**
+     * Returns this air with a relative humidity.
+     *
+     * @param humidity relative humidity over liquid water
+     * @return a copy with its vapour pressure
+     * @throws org.climbwright.quantity.OutsideModelException outside 123 to 332 K
+     */
+    public AirState withRelativeHumidity(RelativeHumidity humidity) {
+        return withVapourPressure(
+                MoistAir.vapourPressureFromRelativeHumidity(humidity.inRatio(), temperatureK));
+    }
+
+    /**
+     * Returns this air with a mixing ratio.
+     *
+     * @param mixingRatio mass of vapour per mass of dry air
+     * @return a copy with its vapour pressure
+     * @throws IllegalArgumentException if the air would be more than saturated over liquid water
+     */
+    public AirState withMixingRatio(MixingRatio mixingRatio) {
+        return withVapourPressure(
+                MoistAir.vapourPressureFromMixingRatio(
+                        mixingRatio.inKilogramsPerKilogram(), pressurePa));
+    }
+
+    /**
+     * Returns this air as dry air.
+     *
+     * @return a copy that is known to hold no vapour
+     */
+    public AirState dry() {
+        return withVapourPressure(0.0);
+    }
+
+    private AirState withVapourPressure(double vapourPa) {
+        return ofSi(pressurePa, temperatureK, vapourPa, geopotentialAltitudeM);
+    }
+
+    /**
+     * Returns this air with an altitude.
+     *
+     * @param altitude geopotential altitude above mean sea level
+     * @return a copy that knows it
+     */
+    public AirState withGeopotentialAltitude(GeopotentialAltitude altitude) {
+        return ofSi(pressurePa, temperatureK, vapourPressurePa, altitude.inMetres());
     }
 
     private static IllegalArgumentException refusal(
@@ -120,6 +226,15 @@ public final class AirState implements Serializable {
      */
     public double temperatureK() {
         return temperatureK;
+    }
+
+    /**
+     * Returns the vapour pressure.
+     *
+     * @return vapour pressure [Pa], 0 for dry air; NaN when not known
+     */
+    public double vapourPressurePa() {
+        return vapourPressurePa;
     }
 
     /**
@@ -265,7 +380,7 @@ public final class AirState implements Serializable {
      *     pressure
      */
     public PressureAltitude pressureAltitude() {
-        return Altimetry.pressureAltitude(staticPressure());
+        return PressureAltitude.ofMetres(StandardAir.altitudeFromPressure(pressurePa));
     }
 
     /**
@@ -292,6 +407,26 @@ public final class AirState implements Serializable {
     }
 
     /**
+     * Returns how much warmer this air is than standard air of the same geopotential altitude.
+     *
+     * <p>Not {@link #isaDeviation}, which performance charts mean: the two differ by what the
+     * pressure altitude differs from the altitude, 2 K per 1,000 ft.
+     *
+     * @return the deviation, positive when warmer; empty when the altitude is not known
+     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere does not
+     *     reach there
+     */
+    public Optional<IsaDeviationAtAltitude> isaDeviationAtAltitude() {
+        return Double.isNaN(geopotentialAltitudeM)
+                ? Optional.empty()
+                : Optional.of(
+                        IsaDeviationAtAltitude.ofKelvins(
+                                temperatureK
+                                        - StandardAir.temperatureFromAltitude(
+                                                geopotentialAltitudeM)));
+    }
+
+    /**
      * Returns how many metres of geopotential altitude one metre of pressure altitude is here.
      *
      * <p>A rate on the instrument times this is a rate in the air: more than 1 when it is warm.
@@ -303,6 +438,59 @@ public final class AirState implements Serializable {
      */
     public double geopotentialPerPressureAltitude() {
         return virtualTemperatureK() / StandardAir.temperatureFromPressure(pressurePa);
+    }
+
+    /**
+     * Returns how many metres of true height one metre of pressure altitude is here.
+     *
+     * @return {@link #geopotentialPerPressureAltitude} times the geometric height of a geopotential
+     *     metre there
+     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
+     *     pressure
+     * @accuracy rounding, where humidity and altitude are known. Unknown humidity counts as none,
+     *     which is 2.1 % too little in saturated air of 35 °C at sea level and less in colder;
+     *     where the pressure altitude stands in for an unknown altitude, each kilometre between the
+     *     two costs 0.03 %
+     * @source {@link Geopotential#geometricPerGeopotential}
+     */
+    public double geometricPerPressureAltitude() {
+        double altitudeM =
+                Double.isNaN(geopotentialAltitudeM)
+                        ? StandardAir.altitudeFromPressure(pressurePa)
+                        : geopotentialAltitudeM;
+        return geopotentialPerPressureAltitude()
+                * Geopotential.geometricPerGeopotential(
+                        Geopotential.geometricFromGeopotential(altitudeM));
+    }
+
+    /**
+     * Returns the rate in true height of a rate on the instrument.
+     *
+     * @param rate rate of pressure altitude
+     * @return geometric rate: more than the instrument's when the air is warmer than standard
+     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
+     *     pressure
+     * @accuracy {@link #geometricPerPressureAltitude}
+     */
+    public GeometricRate geometricRate(PressureAltitudeRate rate) {
+        return GeometricRate.ofMetresPerSecond(
+                rate.inMetresPerSecond() * geometricPerPressureAltitude());
+    }
+
+    /**
+     * Returns the rate that the instrument must show for a rate in true height, as a gradient over
+     * the ground demands it: some {@code T_ISA / T} of it.
+     *
+     * @param rate geometric rate
+     * @return rate of pressure altitude: less than the true rate when the air is warmer than
+     *     standard
+     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
+     *     pressure
+     * @accuracy {@link #geometricPerPressureAltitude}
+     */
+    public PressureAltitudeRate pressureAltitudeRate(GeometricRate rate) {
+        return PressureAltitudeRate.ofMetresPerSecond(
+                rate.inMetresPerSecond() / geometricPerPressureAltitude());
     }
 
     /**
@@ -326,27 +514,70 @@ public final class AirState implements Serializable {
     }
 
     /**
+     * Returns the vapour pressure.
+     *
+     * @return vapour pressure; empty when not known
+     */
+    public Optional<VapourPressure> vapourPressure() {
+        return isHumidityKnown()
+                ? Optional.of(VapourPressure.ofPascals(vapourPressurePa))
+                : Optional.empty();
+    }
+
+    /**
      * Returns the dew point over liquid water.
      *
-     * @return the dew point; empty when humidity is not known or the air is dry
+     * @return the dew point, not above the temperature; empty when humidity is not known or the air
+     *     is dry
      * @throws org.climbwright.quantity.OutsideModelException if it is below 123 K
      */
     public Optional<DewPoint> dewPoint() {
         return vapourPressurePa > 0.0
-                ? Optional.of(DewPoint.ofKelvins(MoistAir.dewPoint(vapourPressurePa)))
+                ? Optional.of(
+                        DewPoint.ofKelvins(
+                                Math.min(temperatureK, MoistAir.dewPoint(vapourPressurePa))))
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the temperature at which the air would be saturated over ice.
+     *
+     * @return the frost point, above the dew point; empty when humidity is not known, the air is
+     *     dry, or so moist that it would be saturated over ice only above the triple point
+     */
+    public Optional<FrostPoint> frostPoint() {
+        return MoistAir.coversFrostPoint(vapourPressurePa)
+                ? Optional.of(FrostPoint.ofKelvins(MoistAir.frostPoint(vapourPressurePa)))
                 : Optional.empty();
     }
 
     /**
      * Returns the relative humidity over liquid water, also below 0 °C.
      *
-     * @return a ratio, 1 when saturated; empty when humidity is not known
+     * @return 100 % when saturated; empty when humidity is not known
      * @throws org.climbwright.quantity.OutsideModelException outside 123 to 332 K
      */
-    public OptionalDouble relativeHumidity() {
+    public Optional<RelativeHumidity> relativeHumidity() {
         return isHumidityKnown()
-                ? OptionalDouble.of(MoistAir.relativeHumidity(vapourPressurePa, temperatureK))
-                : OptionalDouble.empty();
+                ? Optional.of(
+                        RelativeHumidity.ofRatio(
+                                Math.min(
+                                        1.0,
+                                        MoistAir.relativeHumidity(vapourPressurePa, temperatureK))))
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the mass of vapour per mass of dry air.
+     *
+     * @return the mixing ratio; empty when humidity is not known
+     */
+    public Optional<MixingRatio> mixingRatio() {
+        return isHumidityKnown()
+                ? Optional.of(
+                        MixingRatio.ofKilogramsPerKilogram(
+                                MoistAir.mixingRatio(vapourPressurePa, pressurePa)))
+                : Optional.empty();
     }
 
     @Override

@@ -21,4 +21,28 @@ public record AltitudeDatum(StaticPressure pressure, GeopotentialAltitude altitu
         return new AltitudeDatum(
                 StaticPressure.ofPascals(qnh.inPascals()), GeopotentialAltitude.ofMetres(0.0));
     }
+
+    /**
+     * Returns the datum of an aerodrome: the static pressure that its QNH means at its elevation.
+     *
+     * @param qnh altimeter setting of the aerodrome
+     * @param elevation its elevation
+     * @return the datum
+     */
+    public static AltitudeDatum ofAerodrome(AltimeterSetting qnh, GeopotentialAltitude elevation) {
+        double pressureAltitudeM =
+                StandardAir.altitudeFromPressure(qnh.inPascals()) + elevation.inMetres();
+        return new AltitudeDatum(
+                StaticPressure.ofPascals(StandardAir.pressureFromAltitude(pressureAltitudeM)),
+                elevation);
+    }
+
+    /**
+     * Returns the datum of the standard atmosphere.
+     *
+     * @return 1013.25 hPa at altitude 0
+     */
+    public static AltitudeDatum standard() {
+        return onQnh(AltimeterSetting.standard());
+    }
 }

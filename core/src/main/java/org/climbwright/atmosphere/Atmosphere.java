@@ -7,6 +7,8 @@ import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.StaticPressure;
+import org.climbwright.quantity.temperature.IsaDeviation;
+import org.climbwright.quantity.temperature.IsaDeviationAtAltitude;
 
 /**
  * The air of some day, by pressure: temperature, altitude and humidity. A plug: write your own.
@@ -206,5 +208,81 @@ public interface Atmosphere {
      */
     static Atmosphere of(TemperatureProfile temperature, AltitudeDatum datum) {
         return new HypsometricAtmosphere(temperature, datum);
+    }
+
+    /**
+     * Returns air that is warmer than standard by the same amount <em>at every pressure</em>, as
+     * altimetry and performance charts mean "ISA+20".
+     *
+     * <p>The tropopause keeps its pressure, 226.3 hPa, and rises in warm air. Not {@link
+     * #withDeviationAtEachAltitude}: at FL300 and 20 K the two are 4.1 K and 250 ft apart.
+     *
+     * @param deviation how much warmer, -90 to 75 K
+     * @param datum one pressure whose altitude is known
+     * @return the air; its humidity is not known
+     * @throws org.climbwright.quantity.OutsideModelException if the deviation is out of range
+     * @accuracy 1e-9 m in altitude; with no deviation and the standard datum, the figures of {@link
+     *     #standard} to the last bit
+     * @source hydrostatic equation, {@link StandardAir#thicknessWithDeviation}
+     */
+    static Atmosphere withDeviationAtEachPressure(IsaDeviation deviation, AltitudeDatum datum) {
+        return new DeviationAtPressure(deviation.inKelvins(), datum);
+    }
+
+    /**
+     * Returns air that is warmer than standard by the same amount at every pressure, with 1013.25
+     * hPa at mean sea level.
+     *
+     * @param deviation how much warmer, -90 to 75 K
+     * @return the air; its humidity is not known
+     * @throws org.climbwright.quantity.OutsideModelException if the deviation is out of range
+     */
+    static Atmosphere withDeviationAtEachPressure(IsaDeviation deviation) {
+        return withDeviationAtEachPressure(deviation, AltitudeDatum.standard());
+    }
+
+    /**
+     * Returns air that is warmer than standard by the same amount <em>at every geopotential
+     * altitude</em>.
+     *
+     * <p>The tropopause keeps its altitude, 11 km, and its pressure rises in warm air. Not {@link
+     * #withDeviationAtEachPressure}, which performance charts mean.
+     *
+     * @param deviation how much warmer, -90 to 75 K
+     * @param datum one pressure whose altitude is known, from -5 to 80 km
+     * @return the air; its humidity is not known
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
+     * @accuracy 1e-9 m in altitude; with no deviation and the standard datum, the figures of {@link
+     *     #standard} to the last bit
+     * @source the equations of {@link StandardAir} with every base temperature raised
+     */
+    static Atmosphere withDeviationAtEachAltitude(
+            IsaDeviationAtAltitude deviation, AltitudeDatum datum) {
+        return new DeviationAtAltitude(deviation.inKelvins(), datum);
+    }
+
+    /**
+     * Returns air that is warmer than standard by the same amount at every geopotential altitude,
+     * with 1013.25 hPa at mean sea level.
+     *
+     * @param deviation how much warmer, -90 to 75 K
+     * @return the air; its humidity is not known
+     * @throws org.climbwright.quantity.OutsideModelException if the deviation is out of range
+     */
+    static Atmosphere withDeviationAtEachAltitude(IsaDeviationAtAltitude deviation) {
+        return withDeviationAtEachAltitude(deviation, AltitudeDatum.standard());
+    }
+
+    /**
+     * Returns this air, and above its top the standard atmosphere with the deviation that this air
+     * has there, up to 80 km.
+     *
+     * <p>A guess, made only where somebody asks for it: nothing was observed above the top.
+     * Humidity is not carried on.
+     *
+     * @return air that reaches higher; the same as this one up to its top
+     */
+    default Atmosphere withDeviationCarriedOnAboveTop() {
+        return new DeviationCarriedOn(this);
     }
 }

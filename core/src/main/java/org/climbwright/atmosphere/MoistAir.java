@@ -1,49 +1,55 @@
 package org.climbwright.atmosphere;
 
-import org.climbwright.numeric.BracketingSolver;
+import static org.climbwright.atmosphere.IcaoConstants.GAS_CONSTANT_J_PER_KG_K;
+
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.OutsideModelException;
 
 /**
- * Water vapour in air, over liquid water also where that is supercooled, in SI doubles.
+ * Water vapour in air, in SI doubles: vapour pressure at the centre, and from it to dew point,
+ * frost point, relative humidity, mixing ratio, virtual temperature and density, and back.
  *
- * @source D. M. Murphy and T. Koop, Review of the vapour pressures of ice and supercooled water for
- *     atmospheric applications, Q. J. R. Meteorol. Soc. 131 (2005) 1539-1565, equation 10
- *     (coefficients seen in a public constants file of a cloud-physics package)
+ * <p>Saturation is that of {@link SaturationFormula#MURPHY_KOOP}, over liquid water also where that
+ * is supercooled, unless a name says ice.
+ *
+ * <pre>{@code
+ * double vapourPa = MoistAir.saturationVapourPressure(293.15);   // of a dew point of 20 °C
+ * MoistAir.relativeHumidity(vapourPa, 303.15)                    // 0.5505…
+ * MoistAir.mixingRatio(vapourPa, 100000.0)                       // 0.01489…, kg per kg of dry air
+ * }</pre>
+ *
+ * @source perfect gases that share a temperature; gas constant of water vapour 461.523 J/(kg·K),
+ *     from the molar gas constant of CODATA 2018 and the molar mass 18.01528 g/mol (from memory)
  */
 public final class MoistAir {
-    /** Molar mass of water over that of dry air, as weather services round it. */
-    private static final double MOLAR_MASS_RATIO = 0.622;
+    /** Gas constant of water vapour [J/(kg·K)]. */
+    private static final double VAPOUR_GAS_CONSTANT_J_PER_KG_K = 461.523;
 
-    private static final ModelRange TEMPERATURE =
-            new ModelRange(
-                    "temperature of saturated air",
-                    123.0,
-                    332.0,
-                    "K",
-                    "the saturation formula over water was fitted there");
+    /** Molar mass of water over that of dry air, 0.62197; handbooks round it to 0.622. */
+    static final double MOLAR_MASS_RATIO = GAS_CONSTANT_J_PER_KG_K / VAPOUR_GAS_CONSTANT_J_PER_KG_K;
 
-    private static final ModelRange VAPOUR_PRESSURE =
-            new ModelRange(
-                    "vapour pressure",
-                    saturationVapourPressure(TEMPERATURE.lowest()),
-                    saturationVapourPressure(TEMPERATURE.highest()),
-                    "Pa",
-                    "its dew point must be from 123 to 332 K");
+    private static final SaturationFormula REFERENCE = SaturationFormula.MURPHY_KOOP;
 
     private static final ModelRange NOT_NEGATIVE =
             new ModelRange("vapour pressure", 0.0, 1e6, "Pa", "no air holds more, none holds less");
 
+    private static final ModelRange RATIO =
+            new ModelRange(
+                    "relative humidity", 0.0, 1.0, "", "a ratio: dry air has 0, saturated air 1");
+
+    private static final ModelRange MIXING_RATIO =
+            new ModelRange("mixing ratio", 0.0, 1e3, "kg/kg", "air is never vapour alone");
+
     private MoistAir() {}
 
     /**
-     * Tells whether the saturation formula takes a temperature.
+     * Tells whether the saturation formula over water takes a temperature.
      *
      * @param temperatureK temperature or dew point [K]
      * @return true from 123 to 332 K
      */
     public static boolean coversTemperature(double temperatureK) {
-        return TEMPERATURE.covers(temperatureK);
+        return REFERENCE.coversWater(temperatureK);
     }
 
     /**
@@ -53,7 +59,17 @@ public final class MoistAir {
      * @return true for dew points from 123 to 332 K
      */
     public static boolean coversVapourPressure(double vapourPressurePa) {
-        return VAPOUR_PRESSURE.covers(vapourPressurePa);
+        return REFERENCE.coversDewPoint(vapourPressurePa);
+    }
+
+    /**
+     * Tells whether a vapour pressure has a frost point here.
+     *
+     * @param vapourPressurePa vapour pressure [Pa]
+     * @return true for frost points from 110 to 273.16 K
+     */
+    public static boolean coversFrostPoint(double vapourPressurePa) {
+        return REFERENCE.coversFrostPoint(vapourPressurePa);
     }
 
     /**
@@ -65,18 +81,25 @@ public final class MoistAir {
      * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range
      * @accuracy 0.05 % of measurements above 0 °C by its authors; 1 to 5 % at -70 °C, where
      *     supercooled water is hardly measured
-     * @source see the class comment
+     * @source {@link SaturationFormula#MURPHY_KOOP}
      */
     public static double saturationVapourPressure(double temperatureK) {
-        double t = TEMPERATURE.check(temperatureK);
-        double logarithm = StrictMath.log(t);
-        return StrictMath.exp(
-                54.842763
-                        - 6763.22 / t
-                        - 4.210 * logarithm
-                        + 0.000367 * t
-                        + StrictMath.tanh(0.0415 * (t - 218.8))
-                                * (53.878 - 1331.22 / t - 9.44523 * logarithm + 0.014025 * t));
+        return REFERENCE.overWater(temperatureK);
+    }
+
+    /**
+     * Returns the vapour pressure at which air is saturated over ice.
+     *
+     * @param temperatureK temperature; the frost point for the vapour pressure there is [K], 110 to
+     *     273.16
+     * @return saturation vapour pressure [Pa], never above that over water but within 2e-5 of it at
+     *     0 °C, where the two formulas meet
+     * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range
+     * @accuracy 6e-4 relative down to -80 °C against the release IAPWS R14-08
+     * @source {@link SaturationFormula#MURPHY_KOOP}
+     */
+    public static double saturationVapourPressureOverIce(double temperatureK) {
+        return REFERENCE.overIce(temperatureK);
     }
 
     /**
@@ -86,45 +109,26 @@ public final class MoistAir {
      * @param vapourPressurePa vapour pressure [Pa], above that at 123 K and up to that at 332 K
      * @return dew point over liquid water [K]
      * @throws org.climbwright.quantity.OutsideModelException if no dew point of 123 to 332 K has it
-     * @accuracy 1e-9 K against {@link #saturationVapourPressure}
-     * @source see the class comment; solved for the temperature by a bracket
+     * @accuracy 1e-10 K against {@link #saturationVapourPressure}
+     * @source {@link SaturationFormula#dewPoint}
      */
     public static double dewPoint(double vapourPressurePa) {
-        VAPOUR_PRESSURE.check(vapourPressurePa);
-        // In the logarithm the function is nearly straight, and the solver needs few steps.
-        double wanted = StrictMath.log(vapourPressurePa);
-        return BracketingSolver.solve(
-                t -> StrictMath.log(saturationVapourPressure(t)) - wanted,
-                TEMPERATURE.lowest(),
-                TEMPERATURE.highest(),
-                1e-10);
+        return REFERENCE.dewPoint(vapourPressurePa);
     }
 
     /**
-     * Returns the temperature at which dry air would be as dense: {@code Tv = T / (1 - 0.378 e /
-     * p)}.
+     * Returns the frost point of air with a vapour pressure: the inverse of {@link
+     * #saturationVapourPressureOverIce}.
      *
-     * @param temperatureK static air temperature [K], above 0
-     * @param vapourPressurePa vapour pressure [Pa], 0 for dry air, less than the pressure
-     * @param pressurePa static pressure [Pa], above the vapour pressure
-     * @return virtual temperature [K], never below the temperature
-     * @throws OutsideModelException if a value cannot be
-     * @accuracy 3 ulp of the formula; the rounded ratio 0.622 is 3e-5 from the exact one
-     * @source WMO-No. 8, Guide to Instruments and Methods of Observation, annex on humidity
-     *     (formula from memory, same as in the reference computations it is tested against)
+     * @param vapourPressurePa vapour pressure [Pa], from that at 110 K to that at 273.16 K
+     * @return frost point [K], at -40 °C some 3.5 K above the dew point
+     * @throws org.climbwright.quantity.OutsideModelException if no frost point of 110 to 273.16 K
+     *     has it
+     * @accuracy 1e-10 K against {@link #saturationVapourPressureOverIce}
+     * @source {@link SaturationFormula#frostPoint}
      */
-    public static double virtualTemperature(
-            double temperatureK, double vapourPressurePa, double pressurePa) {
-        if (!(vapourPressurePa >= 0.0 && vapourPressurePa < pressurePa && temperatureK > 0.0)) {
-            throw new OutsideModelException(
-                    "vapour pressure",
-                    vapourPressurePa,
-                    0.0,
-                    pressurePa,
-                    "Pa",
-                    "moist air is warmer than 0 K and never vapour alone");
-        }
-        return temperatureK / (1.0 - (1.0 - MOLAR_MASS_RATIO) * vapourPressurePa / pressurePa);
+    public static double frostPoint(double vapourPressurePa) {
+        return REFERENCE.frostPoint(vapourPressurePa);
     }
 
     /**
@@ -133,12 +137,112 @@ public final class MoistAir {
      * @param vapourPressurePa vapour pressure [Pa], 0 or more
      * @param temperatureK static air temperature [K], 123 to 332
      * @return vapour pressure over saturation vapour pressure, 1 when saturated
-     * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
      * @accuracy that of {@link #saturationVapourPressure}; over ice the figure is larger, 1.5 times
      *     at -40 °C
      * @source see the class comment
      */
     public static double relativeHumidity(double vapourPressurePa, double temperatureK) {
         return NOT_NEGATIVE.check(vapourPressurePa) / saturationVapourPressure(temperatureK);
+    }
+
+    /**
+     * Returns the vapour pressure of a relative humidity: the inverse of {@link #relativeHumidity}.
+     *
+     * @param relativeHumidity over liquid water, a ratio from 0 to 1
+     * @param temperatureK static air temperature [K], 123 to 332
+     * @return vapour pressure [Pa]
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
+     * @accuracy that of {@link #saturationVapourPressure}
+     * @source see the class comment
+     */
+    public static double vapourPressureFromRelativeHumidity(
+            double relativeHumidity, double temperatureK) {
+        return RATIO.check(relativeHumidity) * saturationVapourPressure(temperatureK);
+    }
+
+    /**
+     * Returns the mass of vapour per mass of dry air: {@code r = 0.62197 e / (p - e)}.
+     *
+     * @param vapourPressurePa vapour pressure [Pa], 0 or more, less than the pressure
+     * @param pressurePa static pressure [Pa]
+     * @return mixing ratio [kg/kg]
+     * @throws OutsideModelException if a value cannot be
+     * @accuracy 3 ulp; 5e-5 from a ratio taken with the rounded 0.622
+     * @source see the class comment
+     */
+    public static double mixingRatio(double vapourPressurePa, double pressurePa) {
+        checkVapour(vapourPressurePa, pressurePa);
+        return MOLAR_MASS_RATIO * vapourPressurePa / (pressurePa - vapourPressurePa);
+    }
+
+    /**
+     * Returns the vapour pressure of a mixing ratio: the inverse of {@link #mixingRatio}.
+     *
+     * @param mixingRatio mass of vapour per mass of dry air [kg/kg], 0 to 1000
+     * @param pressurePa static pressure [Pa], above 0
+     * @return vapour pressure [Pa], less than the pressure
+     * @throws OutsideModelException if a value cannot be
+     * @accuracy 3 ulp
+     * @source see the class comment
+     */
+    public static double vapourPressureFromMixingRatio(double mixingRatio, double pressurePa) {
+        checkVapour(0.0, pressurePa);
+        return MIXING_RATIO.check(mixingRatio) * pressurePa / (MOLAR_MASS_RATIO + mixingRatio);
+    }
+
+    /**
+     * Returns the temperature at which dry air would be as dense: {@code Tv = T / (1 - 0.37803 e /
+     * p)}.
+     *
+     * @param temperatureK static air temperature [K], above 0
+     * @param vapourPressurePa vapour pressure [Pa], 0 for dry air, less than the pressure
+     * @param pressurePa static pressure [Pa], above the vapour pressure
+     * @return virtual temperature [K], never below the temperature
+     * @throws OutsideModelException if a value cannot be
+     * @accuracy 3 ulp; 2e-6 from the formula with the rounded 0.378 in the moistest air
+     * @source see the class comment
+     */
+    public static double virtualTemperature(
+            double temperatureK, double vapourPressurePa, double pressurePa) {
+        checkVapour(vapourPressurePa, pressurePa);
+        if (!(temperatureK > 0.0)) {
+            throw new OutsideModelException(
+                    "static air temperature",
+                    temperatureK,
+                    Double.MIN_VALUE,
+                    Double.MAX_VALUE,
+                    "K",
+                    "air is warmer than 0 K");
+        }
+        return temperatureK / (1.0 - (1.0 - MOLAR_MASS_RATIO) * vapourPressurePa / pressurePa);
+    }
+
+    /**
+     * Returns the density of moist air: that of dry air at the virtual temperature.
+     *
+     * @param pressurePa static pressure [Pa], above the vapour pressure, at most 1e6
+     * @param temperatureK static air temperature [K], 100 to 400, virtual temperature too
+     * @param vapourPressurePa vapour pressure [Pa], 0 for dry air, less than the pressure
+     * @return density [kg/m³], less than that of dry air of the same pressure and temperature
+     * @throws OutsideModelException if a value is out of range
+     * @accuracy 5 ulp
+     * @source {@link DryAir#density} and {@link #virtualTemperature}
+     */
+    public static double density(double pressurePa, double temperatureK, double vapourPressurePa) {
+        return DryAir.density(
+                pressurePa, virtualTemperature(temperatureK, vapourPressurePa, pressurePa));
+    }
+
+    private static void checkVapour(double vapourPressurePa, double pressurePa) {
+        if (!(vapourPressurePa >= 0.0 && vapourPressurePa < pressurePa)) {
+            throw new OutsideModelException(
+                    "vapour pressure",
+                    vapourPressurePa,
+                    0.0,
+                    pressurePa,
+                    "Pa",
+                    "moist air is never vapour alone");
+        }
     }
 }

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.climbwright.atmosphere.Altimetry;
+import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;

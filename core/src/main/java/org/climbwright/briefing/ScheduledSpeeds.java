@@ -1,7 +1,7 @@
 package org.climbwright.briefing;
 
 import java.util.Objects;
-import org.climbwright.atmosphere.Altimetry;
+import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.path.SpeedSchedule;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.pressure.AltimeterSetting;

@@ -3,11 +3,12 @@ package org.climbwright.icing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.climbwright.icing.IcingSpan.Kind;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.jspecify.annotations.Nullable;
 
 /** The search for the stretches of one climb that meet one rule. */
@@ -52,8 +53,8 @@ final class IcingSearch {
                     .relativeHumidity()
                     .ifPresent(
                             humidity -> {
-                                driest = Math.min(driest, humidity);
-                                moistest = Math.max(moistest, humidity);
+                                driest = Math.min(driest, humidity.inRatio());
+                                moistest = Math.max(moistest, humidity.inRatio());
                             });
         }
     }
@@ -130,11 +131,11 @@ final class IcingSearch {
         if (state.totalAirTemperature().compareTo(rule.warmest()) > 0) {
             return null;
         }
-        OptionalDouble humidity = state.air().relativeHumidity();
+        Optional<RelativeHumidity> humidity = state.air().relativeHumidity();
         if (humidity.isEmpty()) {
             return Kind.NOT_KNOWN;
         }
-        return humidity.getAsDouble() >= rule.leastRelativeHumidity() ? Kind.CONDITIONS : null;
+        return isMoist(humidity.get()) ? Kind.CONDITIONS : null;
     }
 
     /**
@@ -143,9 +144,13 @@ final class IcingSearch {
      */
     private int met(ClimbState state) {
         int cold = state.totalAirTemperature().compareTo(rule.warmest()) <= 0 ? 1 : 0;
-        OptionalDouble humidity = state.air().relativeHumidity();
+        Optional<RelativeHumidity> humidity = state.air().relativeHumidity();
         int known = humidity.isPresent() ? 2 : 0;
-        return cold + known + (humidity.orElse(0.0) >= rule.leastRelativeHumidity() ? 4 : 0);
+        return cold + known + (humidity.filter(this::isMoist).isPresent() ? 4 : 0);
+    }
+
+    private boolean isMoist(RelativeHumidity humidity) {
+        return humidity.inRatio() >= rule.leastRelativeHumidity();
     }
 
     /**

@@ -7,8 +7,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.airspeed.AirspeedConversion;
 import org.climbwright.atmosphere.AirState;
-import org.climbwright.atmosphere.Geopotential;
-import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.AirGradient;
 import org.climbwright.quantity.path.GroundDistance;
@@ -335,20 +333,7 @@ public final class ClimbState implements Serializable {
     }
 
     private double geometricRateMps() {
-        return rateMps * ClimbState.geometricPerPressureAltitude(air);
-    }
-
-    /**
-     * How much true height one metre of pressure altitude is in this air; gravity at the pressure
-     * altitude where the true one is not known: 2 km in 6357 for each kilometre between the two.
-     */
-    static double geometricPerPressureAltitude(AirState air) {
-        double geometricM =
-                air.geometricAltitude()
-                        .map(GeometricAltitude::inMetres)
-                        .orElseGet(() -> air.pressureAltitude().inMetres());
-        return air.geopotentialPerPressureAltitude()
-                * Geopotential.geometricPerGeopotential(geometricM);
+        return rateMps * air.geometricPerPressureAltitude();
     }
 
     /**

@@ -183,7 +183,7 @@ final class RateTablePath implements ClimbPath {
         double tabled = climb.rates().rate(altitudeM, climb.mass().inKilograms(), side);
         return switch (climb.rates().kind()) {
             case PRESSURE_ALTITUDE -> tabled;
-            case GEOMETRIC -> tabled / ClimbState.geometricPerPressureAltitude(air);
+            case GEOMETRIC -> tabled / air.geometricPerPressureAltitude();
         };
     }
 }

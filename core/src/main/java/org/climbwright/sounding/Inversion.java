@@ -3,7 +3,7 @@ package org.climbwright.sounding;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import org.climbwright.atmosphere.Altimetry;
+import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.quantity.temperature.TemperatureDifference;

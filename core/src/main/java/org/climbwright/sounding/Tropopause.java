@@ -1,7 +1,7 @@
 package org.climbwright.sounding;
 
 import java.util.Optional;
-import org.climbwright.atmosphere.Altimetry;
+import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.StaticPressure;
 

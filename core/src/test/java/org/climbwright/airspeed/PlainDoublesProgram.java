@@ -1,12 +1,12 @@
 package org.climbwright.airspeed;
 
-import org.climbwright.atmosphere.Altimetry;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.DryAir;
 import org.climbwright.atmosphere.Geopotential;
 import org.climbwright.atmosphere.MoistAir;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.atmosphere.Wind;
+import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.quantity.OutsideModelException;
 
 /** Asks every room here for plain doubles, and for an error; run by {@link PlainDoublesTest}. */

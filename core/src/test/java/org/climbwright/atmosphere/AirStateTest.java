@@ -83,7 +83,7 @@ class AirStateTest {
         AirState air = AirState.ofSi(100000.0, 303.15, vapour, UNKNOWN);
 
         assertThat(air.dewPoint().orElseThrow().inCelsius()).isCloseTo(20.0, within(1e-9));
-        assertThat(air.relativeHumidity().orElseThrow())
+        assertThat(air.relativeHumidity().orElseThrow().inRatio())
                 .isEqualTo(MoistAir.relativeHumidity(vapour, 303.15));
         assertThat(air.virtualTemperatureK())
                 .isEqualTo(MoistAir.virtualTemperature(303.15, vapour, 100000.0))

@@ -15,6 +15,7 @@ import org.climbwright.path.ClimbState;
 import org.climbwright.path.Scene;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.temperature.TotalAirTemperature;
 import org.junit.jupiter.api.DisplayName;
@@ -75,7 +76,8 @@ class IcingSpanTest {
     void thresholdsIncluded() {
         EngineIcingRule saturated = new EngineIcingRule(TotalAirTemperature.ofCelsius(40), 1.0);
         ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
-        assertThat(path.at(path.top()).air().relativeHumidity()).hasValue(1.0);
+        assertThat(path.at(path.top()).air().relativeHumidity())
+                .hasValue(RelativeHumidity.ofPercent(100));
         List<IcingSpan> spans = IcingSpan.along(path, saturated);
         assertThat(spans).hasSize(1);
         assertThat(spans.get(0).bottom()).isEqualTo(path.bottom());

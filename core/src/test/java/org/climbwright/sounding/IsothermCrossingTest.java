@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.climbwright.sounding.Level.hpa;
 import static org.climbwright.sounding.Level.sounding;
 
-import org.climbwright.atmosphere.Altimetry;
+import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
 import org.junit.jupiter.api.DisplayName;

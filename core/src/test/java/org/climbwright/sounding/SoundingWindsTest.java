@@ -6,9 +6,9 @@ import static org.climbwright.sounding.Level.hpa;
 import static org.climbwright.sounding.Level.sounding;
 import static org.climbwright.sounding.Level.withoutPressure;
 
-import org.climbwright.atmosphere.Altimetry;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.Winds;
+import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.climbwright.testing.Agreement.closeTo;
 import static org.climbwright.testing.Agreement.printedAs;
 
-import org.climbwright.atmosphere.Altimetry;
+import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.testing.Table;

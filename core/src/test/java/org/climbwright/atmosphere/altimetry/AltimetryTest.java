@@ -1,4 +1,4 @@
-package org.climbwright.atmosphere;
+package org.climbwright.atmosphere.altimetry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -8,6 +8,7 @@ import static org.climbwright.testing.Agreement.closeTo;
 import static org.climbwright.testing.Agreement.computedAs;
 import static org.climbwright.testing.Agreement.printedAs;
 
+import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;

@@ -1,0 +1,45 @@
+package org.climbwright.atmosphere;
+
+import org.climbwright.quantity.ModelRange;
+
+/**
+ * Air that is warmer than standard by the same amount at every pressure; its bends are those of the
+ * standard atmosphere, at other altitudes.
+ */
+final class DeviationAtPressure implements Atmosphere {
+    private final double deviationK;
+    private final double datumPa;
+    private final double datumM;
+
+    DeviationAtPressure(double deviationK, AltitudeDatum datum) {
+        this.deviationK = Deviation.RANGE.check(deviationK);
+        this.datumPa = range().check(datum.pressure().inPascals());
+        this.datumM = datum.altitude().inMetres();
+    }
+
+    @Override
+    public ModelRange range() {
+        return StandardAir.pressureRange();
+    }
+
+    @Override
+    public double temperature(double pressurePa) {
+        return StandardAir.temperatureFromPressure(pressurePa) + deviationK;
+    }
+
+    @Override
+    public double geopotentialAltitude(double pressurePa) {
+        return datumM + StandardAir.thicknessWithDeviation(datumPa, pressurePa, deviationK);
+    }
+
+    @Override
+    public double vapourPressure(double pressurePa) {
+        range().check(pressurePa);
+        return Double.NaN;
+    }
+
+    @Override
+    public double[] bendsPa() {
+        return StandardAir.bendsPa();
+    }
+}

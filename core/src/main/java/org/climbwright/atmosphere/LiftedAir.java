@@ -1,0 +1,164 @@
+package org.climbwright.atmosphere;
+
+import static org.climbwright.atmosphere.IcaoConstants.GAS_CONSTANT_J_PER_KG_K;
+import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
+import static org.climbwright.atmosphere.IcaoConstants.HEAT_CAPACITY_RATIO;
+
+import java.util.function.DoubleUnaryOperator;
+import org.climbwright.numeric.BracketingSolver;
+import org.climbwright.quantity.OutsideModelException;
+import org.climbwright.unit.UnitScale;
+
+/**
+ * Air that is lifted without mixing until it becomes saturated, in SI doubles: temperature,
+ * pressure and height of its lifting condensation level.
+ *
+ * <p>On the way the mixing ratio stays and the temperature follows the adiabat of the moist air;
+ * the level is where both meet saturation over liquid water. In the trade it stands for the base of
+ * cumulus. For the typed way use {@link LiftingCondensationLevel}.
+ *
+ * <p>Limits of use: real parcels mix, and the layer below a cloud need not be well mixed; layered
+ * cloud has nothing to do with this level.
+ *
+ * @source dry adiabat of a perfect gas, {@code T / T0 = (p / p0)^κ}; D. M. Romps, Exact expression
+ *     for the lifting condensation level, J. Atmos. Sci. 74 (2017) 3891-3900, solves the same
+ *     equations in closed form for a saturation formula of his own. Heat capacity of water vapour
+ *     1860 J/(kg·K), from memory
+ */
+public final class LiftedAir {
+    private static final double DRY_HEAT_CAPACITY_J_PER_KG_K =
+            GAS_CONSTANT_J_PER_KG_K * HEAT_CAPACITY_RATIO / (HEAT_CAPACITY_RATIO - 1.0);
+
+    private static final double VAPOUR_HEAT_CAPACITY_J_PER_KG_K = 1860.0;
+
+    /** What rounding may make of exactly saturated air. */
+    private static final double ROUNDING = 1e-9;
+
+    private LiftedAir() {}
+
+    /**
+     * Returns the temperature at which lifted air becomes saturated.
+     *
+     * @param temperatureK static air temperature before [K], 123 to 332
+     * @param vapourPressurePa vapour pressure before [Pa], above 0, at most that of saturation
+     * @param pressurePa static pressure before [Pa]
+     * @return temperature at the level [K], not above the temperature before
+     * @throws OutsideModelException if a value is out of range, or the air so dry that the level is
+     *     colder than 123 K
+     * @accuracy 1e-10 K of the equations; 0.02 K from the usual short formulas
+     * @source see the class comment
+     */
+    public static double condensationTemperature(
+            double temperatureK, double vapourPressurePa, double pressurePa) {
+        double mixingRatio = MoistAir.mixingRatio(vapourPressurePa, pressurePa);
+        double relativeHumidity = MoistAir.relativeHumidity(vapourPressurePa, temperatureK);
+        if (!(relativeHumidity > 0.0 && relativeHumidity <= 1.0 + ROUNDING)) {
+            throw new OutsideModelException(
+                    "relative humidity of lifted air",
+                    relativeHumidity,
+                    Double.MIN_VALUE,
+                    1.0,
+                    "",
+                    "dry air has no condensation level, and saturated air is at it");
+        }
+        return condensationTemperature(
+                temperatureK,
+                vapourPressurePa,
+                exponent(mixingRatio),
+                MoistAir::saturationVapourPressure,
+                123.0);
+    }
+
+    /**
+     * The same for any exponent κ of the adiabat and any saturation formula, searched from its
+     * coldest temperature up.
+     */
+    static double condensationTemperature(
+            double temperatureK,
+            double vapourPressurePa,
+            double exponent,
+            DoubleUnaryOperator saturation,
+            double coldestK) {
+        DoubleUnaryOperator excess =
+                t ->
+                        StrictMath.log(saturation.applyAsDouble(t) / vapourPressurePa)
+                                - StrictMath.log(t / temperatureK) / exponent;
+        if (excess.applyAsDouble(temperatureK) <= 0.0) {
+            return temperatureK; // saturated already, but for rounding
+        }
+        if (excess.applyAsDouble(coldestK) > 0.0) {
+            throw new OutsideModelException(
+                    "vapour pressure of lifted air",
+                    vapourPressurePa,
+                    vapourPressurePa * StrictMath.exp(excess.applyAsDouble(coldestK)),
+                    saturation.applyAsDouble(temperatureK),
+                    "Pa",
+                    "drier air condenses only where the saturation formula ends");
+        }
+        return BracketingSolver.solve(excess, coldestK, temperatureK, 1e-11);
+    }
+
+    /**
+     * Returns the pressure at which lifted air becomes saturated.
+     *
+     * @param temperatureK static air temperature before [K], 123 to 332
+     * @param vapourPressurePa vapour pressure before [Pa], above 0, at most that of saturation
+     * @param pressurePa static pressure before [Pa]
+     * @return pressure at the level [Pa], not above the pressure before
+     * @throws OutsideModelException as {@link #condensationTemperature(double, double, double)}
+     * @accuracy 1e-12 relative of the equations
+     * @source see the class comment
+     */
+    public static double condensationPressure(
+            double temperatureK, double vapourPressurePa, double pressurePa) {
+        double condensationK = condensationTemperature(temperatureK, vapourPressurePa, pressurePa);
+        double exponent = exponent(MoistAir.mixingRatio(vapourPressurePa, pressurePa));
+        return pressurePa * StrictMath.pow(condensationK / temperatureK, 1.0 / exponent);
+    }
+
+    /**
+     * Returns how far air must be lifted to become saturated, in air as well mixed as itself:
+     * {@code cp (T - TL) / g}.
+     *
+     * @param temperatureK static air temperature before [K], 123 to 332
+     * @param vapourPressurePa vapour pressure before [Pa], above 0, at most that of saturation
+     * @param pressurePa static pressure before [Pa]
+     * @return geopotential height above the place before [m], 0 or more
+     * @throws OutsideModelException as {@link #condensationTemperature(double, double, double)}
+     * @accuracy 1e-8 m of the equations; in air that is not well mixed ask the atmosphere for the
+     *     altitude of {@link #condensationPressure} instead
+     * @source see the class comment
+     */
+    public static double heightToCondensation(
+            double temperatureK, double vapourPressurePa, double pressurePa) {
+        double condensationK = condensationTemperature(temperatureK, vapourPressurePa, pressurePa);
+        double mixingRatio = MoistAir.mixingRatio(vapourPressurePa, pressurePa);
+        return heatCapacity(mixingRatio) / GRAVITY_MPS2 * (temperatureK - condensationK);
+    }
+
+    /**
+     * Returns the height of the condensation level by the rule of 400 ft per degree of spread.
+     *
+     * @param temperatureK static air temperature [K]
+     * @param dewPointK dew point over liquid water [K]
+     * @return height above the place [m], negative if the dew point is above the temperature
+     * @accuracy within 8 % of {@link #heightToCondensation} from -5 to 35 °C, mostly too low
+     * @source US Federal Aviation Administration, Pilot's Handbook of Aeronautical Knowledge,
+     *     FAA-H-8083-25B, page 12-13: spread over 2.5 °C per 1,000 ft (seen as quoted elsewhere)
+     */
+    public static double heightByRule(double temperatureK, double dewPointK) {
+        return UnitScale.FOOT.toSi(400.0) * (temperatureK - dewPointK);
+    }
+
+    /** Gas constant over heat capacity of air that has so much vapour per dry air. */
+    private static double exponent(double mixingRatio) {
+        double moistGasConstant =
+                GAS_CONSTANT_J_PER_KG_K * (1.0 + mixingRatio / MoistAir.MOLAR_MASS_RATIO);
+        return moistGasConstant / (1.0 + mixingRatio) / heatCapacity(mixingRatio);
+    }
+
+    private static double heatCapacity(double mixingRatio) {
+        return (DRY_HEAT_CAPACITY_J_PER_KG_K + mixingRatio * VAPOUR_HEAT_CAPACITY_J_PER_KG_K)
+                / (1.0 + mixingRatio);
+    }
+}

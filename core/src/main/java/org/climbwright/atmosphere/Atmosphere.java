@@ -17,7 +17,27 @@ import org.climbwright.quantity.temperature.IsaDeviationAtAltitude;
  * the coordinate because altimeters and airspeed indicators measure it; one method each answers in
  * SI, NaN meaning "not known", and {@link #at(PressureAltitude)} puts the answers together.
  *
- * <p>Weather of your own needs only a temperature at each pressure and one known altitude; the
+ * <p>Air of your own is four answers, ten lines:
+ *
+ * <pre>{@code
+ * record FrozenMorning() implements Atmosphere {      // -20 °C up to 500 hPa
+ *     public ModelRange range() {
+ *         return new ModelRange("static pressure", 5e4, 1.02e5, "Pa", "my forecast ends there");
+ *     }
+ *     public double temperature(double pressurePa) { return 253.15; }
+ *     public double vapourPressure(double pressurePa) { return Double.NaN; }    // not known
+ *     public double geopotentialAltitude(double pressurePa) {
+ *         return 287.05287 / 9.80665 * 253.15 * StrictMath.log(1.02e5 / pressurePa);
+ *     }
+ * }
+ * AirState air = new FrozenMorning().at(PressureAltitude.ofFeet(5000));
+ * air.isaDeviation()               // -25.09…, K
+ * air.geometricAltitude().get()    // 1411.9…, m
+ * air.relativeHumidity()           // Optional.empty
+ * new FrozenMorning().at(GeopotentialAltitude.ofMetres(1000)).pressurePa()    // 89123.…, found by a search
+ * }</pre>
+ *
+ * <p>Weather that is a temperature at each pressure and one known altitude takes fewer still; the
  * hypsometric equation does the rest:
  *
  * <pre>{@code

@@ -9,11 +9,12 @@ import org.climbwright.quantity.temperature.StaticAirTemperature;
  * Where lifted air becomes saturated: the base of cumulus that rises from it.
  *
  * <pre>{@code
- * AirState surface = AirState.of(StaticPressure.ofHectopascals(1000), StaticAirTemperature.ofCelsius(30))
+ * StaticPressure pressure = StaticPressure.ofHectopascals(1000);
+ * AirState surface = AirState.of(pressure, StaticAirTemperature.ofCelsius(30))
  *         .withDewPoint(DewPoint.ofCelsius(20));
  * LiftingCondensationLevel base = LiftingCondensationLevel.of(surface);
- * base.height().inFeet()             // 4197.6, in well mixed air
- * base.heightByRule().inFeet()       // 4000.0, by 400 ft for each degree of spread
+ * base.height().inFeet()             // 4197.55…, in well mixed air
+ * base.heightByRule().inFeet()       // 3999.99…, by 400 ft for each degree of spread
  * }</pre>
  *
  * <p>Limits of use: real air mixes as it rises, and the air below a cloud need not be well mixed;

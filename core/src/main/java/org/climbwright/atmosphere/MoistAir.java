@@ -14,7 +14,7 @@ import org.climbwright.quantity.OutsideModelException;
  *
  * <pre>{@code
  * double vapourPa = MoistAir.saturationVapourPressure(293.15);   // of a dew point of 20 °C
- * MoistAir.relativeHumidity(vapourPa, 303.15)                    // 0.5505…
+ * MoistAir.relativeHumidity(vapourPa, 303.15)                    // 0.5508…
  * MoistAir.mixingRatio(vapourPa, 100000.0)                       // 0.01489…, kg per kg of dry air
  * }</pre>
  *

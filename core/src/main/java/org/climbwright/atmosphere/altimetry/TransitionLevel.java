@@ -13,9 +13,10 @@ import org.climbwright.quantity.pressure.AltimeterSetting;
  * and so the caller says which.
  *
  * <pre>{@code
- * TransitionLevel.above(
- *         AltitudeOnQnh.ofFeet(5000), AltimeterSetting.ofHectopascals(996), MinimumLayer.NONE)
- * // FL55, 26 ft above
+ * AltitudeOnQnh altitude = AltitudeOnQnh.ofFeet(5000);
+ * AltimeterSetting qnh = AltimeterSetting.ofHectopascals(996);
+ * TransitionLevel.above(altitude, qnh, TransitionLevel.MinimumLayer.NONE).level()
+ *         .inFlightLevels()    // 55.0, and the layer is 26 ft thick
  * }</pre>
  *
  * <p>Limits of use: the transition level in use is the one that the air traffic service tells.

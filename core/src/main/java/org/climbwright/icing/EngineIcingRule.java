@@ -2,6 +2,7 @@ package org.climbwright.icing;
 
 import java.io.Serializable;
 import java.util.Objects;
+import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.temperature.TotalAirTemperature;
 
 /**
@@ -17,23 +18,23 @@ import org.climbwright.quantity.temperature.TotalAirTemperature;
  *
  * @param warmest the highest total air temperature at which the conditions hold, itself included
  * @param leastRelativeHumidity the lowest relative humidity over water that counts as visible
- *     moisture, a ratio above 0 and up to 1, itself included
+ *     moisture, above 0, itself included
  * @source total air temperature at or below 10 °C with visible moisture: common practice, no source
  */
-public record EngineIcingRule(TotalAirTemperature warmest, double leastRelativeHumidity)
+public record EngineIcingRule(TotalAirTemperature warmest, RelativeHumidity leastRelativeHumidity)
         implements Serializable {
     /**
      * Makes a rule.
      *
      * @param warmest the highest total air temperature
-     * @param leastRelativeHumidity the lowest relative humidity over water, a ratio
-     * @throws IllegalArgumentException if the humidity is not above 0 and up to 1
+     * @param leastRelativeHumidity the lowest relative humidity over water, above 0
+     * @throws IllegalArgumentException if the humidity is 0, which all air has
      */
     public EngineIcingRule {
         Objects.requireNonNull(warmest, "warmest");
-        if (!(leastRelativeHumidity > 0.0 && leastRelativeHumidity <= 1.0)) {
+        if (leastRelativeHumidity.inRatio() == 0.0) {
             throw new IllegalArgumentException(
-                    "least relative humidity must be above 0.0 and up to 1.0, but was "
+                    "least relative humidity must be above 0.0 %, which all air has, but was "
                             + leastRelativeHumidity);
         }
     }

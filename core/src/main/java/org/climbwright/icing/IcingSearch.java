@@ -150,7 +150,7 @@ final class IcingSearch {
     }
 
     private boolean isMoist(RelativeHumidity humidity) {
-        return humidity.inRatio() >= rule.leastRelativeHumidity();
+        return humidity.compareTo(rule.leastRelativeHumidity()) >= 0;
     }
 
     /**
@@ -193,6 +193,6 @@ final class IcingSearch {
                                         + " above)",
                                 100.0 * stretch.driest,
                                 100.0 * stretch.moistest,
-                                100.0 * rule.leastRelativeHumidity());
+                                rule.leastRelativeHumidity().inPercent());
     }
 }

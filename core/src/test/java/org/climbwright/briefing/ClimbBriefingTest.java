@@ -19,6 +19,7 @@ import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
@@ -87,7 +88,8 @@ class ClimbBriefingTest {
                         Mach.of(0.7)),
                 PressureAltitude.ofFeet(levelFeet),
                 TrueDirection.ofDegrees(0),
-                new EngineIcingRule(TotalAirTemperature.ofCelsius(10), 0.8),
+                new EngineIcingRule(
+                        TotalAirTemperature.ofCelsius(10), RelativeHumidity.ofPercent(80)),
                 Duration.ofSeconds(10),
                 UnobservedWind.NOT_KNOWN,
                 TemperatureDifference.ofKelvins(1));
@@ -248,7 +250,8 @@ class ClimbBriefingTest {
                         high.speeds(),
                         high.level(),
                         high.track(),
-                        new EngineIcingRule(TotalAirTemperature.ofCelsius(10), 0.75),
+                        new EngineIcingRule(
+                                TotalAirTemperature.ofCelsius(10), RelativeHumidity.ofPercent(75)),
                         high.antiIceLead(),
                         high.unobservedWind(),
                         high.smallestInversion());

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 @DisplayName("Icing conditions along a climb")
 class IcingSpanTest {
     private static final EngineIcingRule RULE =
-            new EngineIcingRule(TotalAirTemperature.ofCelsius(10), 0.8);
+            new EngineIcingRule(TotalAirTemperature.ofCelsius(10), RelativeHumidity.ofPercent(80));
 
     @Test
     @DisplayName("in saturated air begin where total air temperature falls to 10 °C")
@@ -43,7 +43,9 @@ class IcingSpanTest {
     @DisplayName("end where the climb accelerates and total air temperature jumps above 10 °C")
     void endWhereItAccelerates() {
         // At 10,000 ft 250 kn has a total air temperature of 5.8 °C, 290 kn one of 9.5 °C.
-        EngineIcingRule rule = new EngineIcingRule(TotalAirTemperature.ofCelsius(8), 0.8);
+        EngineIcingRule rule =
+                new EngineIcingRule(
+                        TotalAirTemperature.ofCelsius(8), RelativeHumidity.ofPercent(80));
         List<IcingSpan> spans = IcingSpan.along(climb(new MoistStandardAir(h -> 1.0)), rule);
         assertThat(spans).hasSize(2);
         assertThat(spans.get(0).top()).isEqualTo(PressureAltitude.ofFeet(10000));
@@ -74,7 +76,9 @@ class IcingSpanTest {
     @Test
     @DisplayName("hold at the thresholds themselves: saturated air meets a rule of 100 %")
     void thresholdsIncluded() {
-        EngineIcingRule saturated = new EngineIcingRule(TotalAirTemperature.ofCelsius(40), 1.0);
+        EngineIcingRule saturated =
+                new EngineIcingRule(
+                        TotalAirTemperature.ofCelsius(40), RelativeHumidity.ofPercent(100));
         ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
         assertThat(path.at(path.top()).air().relativeHumidity())
                 .hasValue(RelativeHumidity.ofPercent(100));
@@ -113,14 +117,18 @@ class IcingSpanTest {
     @DisplayName("are none in dry air, and none in air that is too warm")
     void none() {
         assertThat(IcingSpan.along(climb(new MoistStandardAir(h -> 0.5)), RULE)).isEmpty();
-        EngineIcingRule never = new EngineIcingRule(TotalAirTemperature.ofCelsius(-90), 0.8);
+        EngineIcingRule never =
+                new EngineIcingRule(
+                        TotalAirTemperature.ofCelsius(-90), RelativeHumidity.ofPercent(80));
         assertThat(IcingSpan.along(climb(new MoistStandardAir(h -> 1.0)), never)).isEmpty();
     }
 
     @Test
     @DisplayName("cover the whole climb when it is cold and moist from the start")
     void wholeClimb() {
-        EngineIcingRule always = new EngineIcingRule(TotalAirTemperature.ofCelsius(40), 0.8);
+        EngineIcingRule always =
+                new EngineIcingRule(
+                        TotalAirTemperature.ofCelsius(40), RelativeHumidity.ofPercent(80));
         ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
         List<IcingSpan> spans = IcingSpan.along(path, always);
         assertThat(spans).hasSize(1);
@@ -194,16 +202,14 @@ class IcingSpanTest {
     }
 
     @Test
-    @DisplayName("need a humidity above 0 and up to 1 in the rule")
+    @DisplayName("need a humidity in the rule that not all air has")
     void rule() {
         TotalAirTemperature ten = TotalAirTemperature.ofCelsius(10);
-        for (double humidity : new double[] {0.0, -0.1, 1.1, Double.NaN}) {
-            assertThatThrownBy(() -> new EngineIcingRule(ten, humidity))
-                    .isInstanceOf(IllegalArgumentException.class)
-                    .hasMessage(
-                            "least relative humidity must be above 0.0 and up to 1.0, but was "
-                                    + humidity);
-        }
+        assertThatThrownBy(() -> new EngineIcingRule(ten, RelativeHumidity.ofPercent(0)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage(
+                        "least relative humidity must be above 0.0 %, which all air has, but was"
+                                + " 0.0 (0.0 %)");
     }
 
     private static ClimbPath climb(Atmosphere air) {

@@ -8,6 +8,7 @@ import java.util.List;
 import org.climbwright.icing.EngineIcingRule;
 import org.climbwright.icing.IcingSpan;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.temperature.TotalAirTemperature;
 import org.climbwright.testing.Streams;
 import org.junit.jupiter.api.DisplayName;
@@ -31,7 +32,9 @@ class SerializationTest {
         }
         IcingSpan span = new IcingSpan(IcingSpan.Kind.CONDITIONS, state, state, "for the test");
         assertThat(Streams.roundTrip(span)).isEqualTo(span);
-        EngineIcingRule rule = new EngineIcingRule(TotalAirTemperature.ofCelsius(10), 0.8);
+        EngineIcingRule rule =
+                new EngineIcingRule(
+                        TotalAirTemperature.ofCelsius(10), RelativeHumidity.ofPercent(80));
         assertThat(Streams.roundTrip(rule)).isEqualTo(rule);
     }
 

@@ -20,6 +20,7 @@ import org.climbwright.path.ClimbRates;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
@@ -120,13 +121,7 @@ final class ScenarioFile {
         EngineIcingRule icing =
                 new EngineIcingRule(
                         toml.value("icing.total_air_temperature", TotalAirTemperature::parse),
-                        toml.value(
-                                "icing.relative_humidity",
-                                text ->
-                                        UnitText.parse(
-                                                "relative humidity",
-                                                text,
-                                                QuantityKind.RELATIVE_HUMIDITY)));
+                        toml.value("icing.relative_humidity", RelativeHumidity::parse));
         return new ClimbPlan(
                 aerodrome,
                 readRates(),

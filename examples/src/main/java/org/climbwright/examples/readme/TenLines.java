@@ -1,7 +1,6 @@
 package org.climbwright.examples.readme;
 
 import static java.util.Locale.ROOT;
-import static org.climbwright.atmosphere.StandardAir.temperatureFromPressure;
 
 import org.climbwright.airspeed.Airspeeds;
 import org.climbwright.atmosphere.AirState;
@@ -10,6 +9,7 @@ import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.temperature.IsaDeviation;
 
 /** The README's example: the lines between the two marks stand there word for word. */
 public final class TenLines {
@@ -23,7 +23,8 @@ public final class TenLines {
     public static void main(String[] args) {
         // begin
         AltitudeDatum qnh = AltitudeDatum.onQnh(AltimeterSetting.parse("1020 hPa"));
-        Atmosphere warmDay = Atmosphere.of(p -> temperatureFromPressure(p) + 10.0, qnh);
+        IsaDeviation warmer = IsaDeviation.parse("10 K");
+        Atmosphere warmDay = Atmosphere.withDeviationAtEachPressure(warmer, qnh);
         AirState air = warmDay.at(PressureAltitude.parse("FL300"));
         Airspeeds climb = Airspeeds.from(CalibratedAirspeed.parse("300 kn"), air);
         System.out.printf(ROOT, "Mach %.4f%n", climb.mach().number());

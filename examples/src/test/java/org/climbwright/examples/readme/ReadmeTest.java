@@ -11,15 +11,19 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The README")
 class ReadmeTest {
     private final String readme = read("../README.md");
 
-    @Test
-    @DisplayName("shows the lines of its example word for word")
-    void code() {
-        String source = read("src/main/java/org/climbwright/examples/readme/TenLines.java");
+    @ParameterizedTest
+    @ValueSource(classes = {TenLines.class, ColdDay.class})
+    @DisplayName("shows the lines of its examples word for word")
+    void code(Class<?> example) {
+        String source =
+                read("src/main/java/" + example.getName().replace('.', '/').concat(".java"));
         List<String> lines = source.lines().toList();
         int begin = lines.indexOf("        // begin");
         int end = lines.indexOf("        // end");
@@ -27,14 +31,15 @@ class ReadmeTest {
         assertThat(readme).contains("```java\n" + shown + "\n```");
     }
 
-    @Test
-    @DisplayName("shows the answers that its example prints")
-    void answers() {
+    @ParameterizedTest
+    @ValueSource(classes = {TenLines.class, ColdDay.class})
+    @DisplayName("shows the answers that its examples print")
+    void answers(Class<?> example) throws ReflectiveOperationException {
         PrintStream before = System.out;
         ByteArrayOutputStream printed = new ByteArrayOutputStream();
         try {
             System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
-            TenLines.main(new String[0]);
+            example.getMethod("main", String[].class).invoke(null, (Object) new String[0]);
         } finally {
             System.setOut(before);
         }

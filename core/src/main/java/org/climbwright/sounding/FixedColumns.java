@@ -5,39 +5,82 @@ import java.util.regex.Pattern;
 /** One line of numbers in fixed columns; what cannot be read becomes NaN and a problem. */
 final class FixedColumns {
     private static final Pattern WHOLE_NUMBER = Pattern.compile("-?\\d{1,9}");
+    private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,5}(\\.\\d{1,2})?");
 
     private final SourceLine source;
     private final String line;
 
     FixedColumns(SourceLine source) {
+        this(source, source.text());
+    }
+
+    /** The columns of a line that lost its blanks at the end, with these restored. */
+    FixedColumns(SourceLine source, String line) {
         this.source = source;
-        this.line = source.text();
+        this.line = line;
     }
 
     /**
-     * The number in a field, in tenths or whatever the format counts in.
+     * The whole number in a field, in tenths or whatever the format counts in.
      *
      * @param first first column, from 1
      * @param last last column, in which the number ends
      * @return the field; its number is NaN when the code for missing stands there, or nothing
      *     legible
      */
-    Field field(String name, int first, int last) {
-        if (line.length() < last) {
-            // A number that the end of the line may have cut is none: 118 could have been 11810.
-            String rest = line.substring(Math.min(first - 1, line.length())).trim();
-            return new Field(name, rest, source.missing(name, rest, "cut off"));
+    Field wholeNumber(String name, int first, int last) {
+        String text = text(first, last);
+        String fault = faultOfPlace(first, last);
+        if (fault.isEmpty() && !WHOLE_NUMBER.matcher(text).matches()) {
+            fault = "not a whole number";
         }
-        String text = line.substring(first - 1, last).trim();
-        if (isPartOfNumber(first - 1) || isPartOfNumber(last + 1)) {
-            // In a line that lost or gained a character half a number would look like one.
-            return new Field(name, text, source.missing(name, text, "not in its columns"));
-        }
-        if (!WHOLE_NUMBER.matcher(text).matches()) {
-            return new Field(name, text, source.missing(name, text, "not a whole number"));
+        if (!fault.isEmpty()) {
+            return illegible(name, text, fault);
         }
         int number = Integer.parseInt(text);
         return new Field(name, text, isMissing(number) ? Double.NaN : number);
+    }
+
+    /**
+     * The decimal number that ends in the last column of a field; blanks say "missing".
+     *
+     * @param first first column, from 1
+     * @param last last column, in which the number ends
+     * @return the field; its number is NaN when nothing stands there, or nothing legible
+     */
+    Field decimalOrBlank(String name, int first, int last) {
+        String text = text(first, last);
+        String fault = faultOfPlace(first, last);
+        if (fault.isEmpty() && !text.isEmpty()) {
+            fault =
+                    line.charAt(last - 1) == ' '
+                            ? "not in its columns"
+                            : DECIMAL.matcher(text).matches() ? "" : "not a number";
+        }
+        if (!fault.isEmpty()) {
+            return illegible(name, text, fault);
+        }
+        return new Field(name, text, text.isEmpty() ? Double.NaN : Double.parseDouble(text));
+    }
+
+    private Field illegible(String name, String text, String fault) {
+        return new Field(name, text, source.missing(name, text, fault));
+    }
+
+    private String text(int first, int last) {
+        int end = line.length();
+        return line.substring(Math.min(first - 1, end), Math.min(last, end)).trim();
+    }
+
+    /** What is wrong with where a number stands; empty when nothing is. */
+    private String faultOfPlace(int first, int last) {
+        if (line.length() < last) {
+            // A number that the end of the line may have cut is none: 118 could have been 11810.
+            return "cut off";
+        }
+        // In a line that lost or gained a character half a number would look like one.
+        boolean runsOn = isPartOfNumber(first - 1) || isPartOfNumber(last + 1);
+        return runsOn ? "not in its columns" : "";
     }
 
     /** Whether a number runs on in a column beside the field, where a blank or a letter belongs. */
@@ -46,7 +89,7 @@ final class FixedColumns {
             return false;
         }
         char there = line.charAt(column - 1);
-        return there == '-' || (there >= '0' && there <= '9');
+        return there == '-' || there == '.' || (there >= '0' && there <= '9');
     }
 
     /** -9999 and -99999 say "missing", -8888 and -88888 "removed by quality assurance". */

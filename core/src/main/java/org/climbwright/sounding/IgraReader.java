@@ -55,31 +55,41 @@ final class IgraReader {
     }
 
     private static LevelFields observed(FixedColumns columns, LevelCheck check) {
-        Field press = columns.field("PRESS", 10, 15);
-        Field gph = columns.field("GPH", 17, 21);
-        Field temp = columns.field("TEMP", 23, 27);
-        Field dpdp = columns.field("DPDP", 35, 39);
-        Field wdir = columns.field("WDIR", 41, 45);
-        Field wspd = columns.field("WSPD", 47, 51);
+        Field press = columns.wholeNumber("PRESS", 10, 15);
+        Field gph = columns.wholeNumber("GPH", 17, 21);
+        Field temp = columns.wholeNumber("TEMP", 23, 27);
+        Field dpdp = columns.wholeNumber("DPDP", 35, 39);
+        Field wdir = columns.wholeNumber("WDIR", 41, 45);
+        Field wspd = columns.wholeNumber("WSPD", 47, 51);
         double pressurePa = check.pressure(press, press.number());
         double heightM = check.height(gph, gph.number());
         double temperatureK = check.temperature(temp, UnitScale.CELSIUS.toSi(temp.number() / 10.0));
-        double dewPointK = temperatureK - dpdp.number() / 10.0;
+        double dewPointK =
+                check.dewPoint(dpdp, temperatureK - dpdp.number() / 10.0, temperatureK, pressurePa);
+        if (Double.isNaN(dewPointK) && !Double.isNaN(temperatureK)) {
+            Field rh = columns.wholeNumber("RH", 29, 33);
+            dewPointK =
+                    check.dewPointOfHumidity(
+                            rh,
+                            UnitScale.PERCENT_RELATIVE_HUMIDITY.toSi(rh.number() / 10.0),
+                            temperatureK,
+                            pressurePa);
+        }
         return new LevelFields(
                 pressurePa,
                 heightM,
                 temperatureK,
-                check.dewPoint(dpdp, dewPointK, temperatureK, pressurePa),
+                dewPointK,
                 check.wind(wdir, wspd, wspd.number() / 10.0));
     }
 
     private static LevelFields derived(FixedColumns columns, LevelCheck check) {
-        Field press = columns.field("PRESS", 1, 7);
-        Field repgph = columns.field("REPGPH", 9, 15);
-        Field temp = columns.field("TEMP", 25, 31);
-        Field vappress = columns.field("VAPPRESS", 73, 79);
-        Field uwnd = columns.field("UWND", 113, 119);
-        Field vwnd = columns.field("VWND", 129, 135);
+        Field press = columns.wholeNumber("PRESS", 1, 7);
+        Field repgph = columns.wholeNumber("REPGPH", 9, 15);
+        Field temp = columns.wholeNumber("TEMP", 25, 31);
+        Field vappress = columns.wholeNumber("VAPPRESS", 73, 79);
+        Field uwnd = columns.wholeNumber("UWND", 113, 119);
+        Field vwnd = columns.wholeNumber("VWND", 129, 135);
         double pressurePa = check.pressure(press, press.number());
         double heightM = check.height(repgph, repgph.number());
         double temperatureK = check.temperature(temp, temp.number() / 10.0);

@@ -73,6 +73,26 @@ final class LevelCheck {
                 : missing(field, "not a possible vapour pressure");
     }
 
+    /** A relative humidity over water as a dew point; 0 is less than a file prints, tells none. */
+    double dewPointOfHumidity(
+            Field field, double relativeHumidity, double temperatureK, double pressurePa) {
+        if (Double.isNaN(relativeHumidity) || relativeHumidity == 0.0) {
+            return Double.NaN;
+        }
+        if (!(relativeHumidity > 0.0 && relativeHumidity <= 1.0)) {
+            return missing(field, "not a possible relative humidity");
+        }
+        double vapourPressurePa =
+                relativeHumidity * MoistAir.saturationVapourPressure(temperatureK);
+        return MoistAir.coversVapourPressure(vapourPressurePa)
+                ? dewPoint(
+                        field,
+                        Math.min(MoistAir.dewPoint(vapourPressurePa), temperatureK),
+                        temperatureK,
+                        pressurePa)
+                : missing(field, "no dew point of air");
+    }
+
     /** Saturated air: temperature and vapour pressure were rounded each for itself. */
     private static double atMost(double temperatureK, double dewPointK) {
         return dewPointK <= temperatureK + ROUNDING_K

@@ -21,14 +21,26 @@ import java.util.stream.Stream;
  *   <li>a CSV profile: a header line with the names {@code pressure_hpa, geopotential_height_m,
  *       temperature_c, dewpoint_c, wind_from_deg, wind_speed_mps}, one ascent, rows in any order,
  *       an empty field for what is missing, lines that begin with {@code #} left out. The column
- *       names that the University of Wyoming's CSV service writes are understood too.
+ *       names that the University of Wyoming's CSV service writes are understood too;
+ *   <li>the text listing of that university: columns of seven characters under the names {@code
+ *       PRES HGHT TEMP DWPT RELH MIXR DRCT SKNT THTA THTE THTV} (or {@code SPED} for {@code SKNT})
+ *       and their units, each listing below a title that tells station and launch, if there is one;
+ *       as plain text or as the web page around it, whose tags and indices are left out. Wind is in
+ *       knots or metres per second, as the row of units says. A row with pressure and height only,
+ *       such as 1000 hPa below the ground, is a level without temperature.
  * </ul>
  *
  * <p>A fault costs the field or the level that it stands in and nothing else; the result lists
- * each.
+ * each. In fixed columns a number that is cut, or that does not stand in its columns, is a fault.
+ *
+ * <p>An IGRA level that reports relative humidity and no dew point depression has the dew point of
+ * that humidity, over liquid water ({@link org.climbwright.atmosphere.MoistAir}); 0 % is less than
+ * the file prints and tells none.
  *
  * @source NOAA NCEI, IGRA version 2, igra2-data-format.txt and igra2-derived-format.txt (column
- *     positions from memory, confirmed by files of both kinds)
+ *     positions from memory, confirmed by files of both kinds); University of Wyoming, Department
+ *     of Atmospheric Science, upper air soundings as "Text: List" (no description of the format is
+ *     published; columns, units and titles as in its files)
  */
 public final class SoundingReader {
     /** As a character, or as the three that Latin-1 makes of its bytes. */
@@ -64,8 +76,11 @@ public final class SoundingReader {
         if (!clean.isEmpty()) {
             clean.set(0, BYTE_ORDER_MARK.matcher(clean.get(0)).replaceFirst(""));
         }
-        return clean.stream().anyMatch(IgraHeader::isOne)
-                ? IgraReader.read(clean)
+        if (clean.stream().anyMatch(IgraHeader::isOne)) {
+            return IgraReader.read(clean);
+        }
+        return clean.stream().anyMatch(WyomingReader::isListing)
+                ? WyomingReader.read(clean)
                 : ProfileReader.read(clean);
     }
 }

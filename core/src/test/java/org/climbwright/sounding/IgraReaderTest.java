@@ -114,7 +114,9 @@ class IgraReaderTest {
                         HEADER,
                         GROUND,
                         ALOFT.replace("   712B  -12B", " -9999B-9999B".replace("-9999", code)),
-                        HIGHER.replace("    8    64    21", code + " " + code + " " + code),
+                        HIGHER.replace(
+                                "  946     8    64    21",
+                                code + " " + code + " " + code + " " + code),
                         BY_HEIGHT);
         assertThat(reading.problems()).isEmpty();
         List<SoundingLevel> levels = reading.soundings().get(0).levels();
@@ -125,6 +127,49 @@ class IgraReaderTest {
         assertThat(levels.get(2).staticAirTemperature()).isPresent();
         assertThat(levels.get(2).dewPoint()).isEmpty();
         assertThat(levels.get(2).wind()).isEmpty();
+    }
+
+    @ParameterizedTest(name = "{0} at {1}: {2}")
+    @CsvSource({
+        "'  500', 0, -9.178",
+        "' 1000', 0, 0",
+        "'  269', -281, -41.379",
+        "'    1', -281, -83.425"
+    })
+    @DisplayName(
+            "has a dew point from relative humidity, over water, where the depression is missing")
+    void dewPointOfHumidity(String tenths, int celsiusTenths, double expected) {
+        String line = withoutDepression(tenths).replace("  -12B", "%5dB".formatted(celsiusTenths));
+        SoundingReading reading = read(HEADER, GROUND, line, HIGHER, BY_HEIGHT);
+        assertThat(reading.problems()).isEmpty();
+        // expected by the formula as its paper prints it, solved by bisection; 0.0005 is rounding
+        assertThat(dewPointC(reading)).isEqualTo(expected, within(0.00051));
+    }
+
+    @ParameterizedTest(name = "RH {0}")
+    @ValueSource(strings = {"    0", "-9999", "-8888"})
+    @DisplayName("has none where relative humidity is 0, less than it prints, or missing too")
+    void noDewPointOfHumidity(String tenths) {
+        SoundingReading reading =
+                read(HEADER, GROUND, withoutDepression(tenths), HIGHER, BY_HEIGHT);
+        assertThat(reading.problems()).isEmpty();
+        assertThat(reading.soundings().get(0).levels().get(1).dewPoint()).isEmpty();
+    }
+
+    @Test
+    @DisplayName("has the dew point of its depression where it tells both")
+    void depressionFirst() {
+        SoundingReading reading =
+                read(HEADER, GROUND, ALOFT.replace("  954", "  100"), HIGHER, BY_HEIGHT);
+        assertThat(dewPointC(reading)).isEqualTo(-1.9, within(1e-9));
+    }
+
+    private static String withoutDepression(String relativeHumidityTenths) {
+        return ALOFT.replace("  954     7", relativeHumidityTenths + " -9999");
+    }
+
+    private static double dewPointC(SoundingReading reading) {
+        return reading.soundings().get(0).levels().get(1).dewPoint().orElseThrow().inCelsius();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -183,6 +228,22 @@ class IgraReaderTest {
                     .containsExactly(
                             new ReadingProblem(3, field, text, reason + "; taken as missing"));
             assertThat(reading.soundings().get(0).levels()).hasSize(4);
+        }
+
+        @ParameterizedTest(name = "\"{0}\"")
+        @CsvSource({
+            "' 1001', 1001, not a possible relative humidity",
+            "'   -1', -1, not a possible relative humidity",
+            "'  9x4', 9x4, not a whole number"
+        })
+        @DisplayName("a relative humidity that cannot be, where it is needed")
+        void relativeHumidity(String tenths, String text, String reason) {
+            SoundingReading reading =
+                    read(HEADER, GROUND, withoutDepression(tenths), HIGHER, BY_HEIGHT);
+            assertThat(reading.problems())
+                    .containsExactly(
+                            new ReadingProblem(3, "RH", text, reason + "; taken as missing"));
+            assertThat(reading.soundings().get(0).levels().get(1).dewPoint()).isEmpty();
         }
 
         @ParameterizedTest(name = "{0} with \"{2}\" for \"{1}\"")

@@ -12,7 +12,7 @@ import org.climbwright.atmosphere.MoistAir;
  * place of a level. A level of the reader must be explained by one line alone.
  */
 final class LineWitness {
-    /** Numbers as a profile has them, and whole ones as they stand in the columns of IGRA. */
+    /** Numbers as profiles and listings have them, and whole ones as in the columns of IGRA. */
     private static final List<Pattern> NUMBERS =
             List.of(
                     Pattern.compile("[+-]?\\d+(\\.\\d+)?([eE][+-]?\\d+)?"),
@@ -20,6 +20,8 @@ final class LineWitness {
 
     /** A number that went through a unit conversion. */
     private static final double ULPS = 1e-9;
+
+    private static final double METRES_PER_SECOND_PER_KNOT = 1852.0 / 3600.0;
 
     private final TreeMap<Double, List<List<Double>>> lines = new TreeMap<>();
 
@@ -44,7 +46,8 @@ final class LineWitness {
                         ? level.geopotentialAltitudeM()
                         : level.pressurePa();
         List<List<Double>> candidates = new ArrayList<>();
-        // hPa in a profile, Pa in IGRA; the neighbours of a double may be the one in the line
+        // hPa in profiles and listings, Pa in IGRA; the neighbours of a double may be the one in
+        // the line
         for (double number : new double[] {place, place / 100.0}) {
             lines.subMap(number - ULPS, true, number + ULPS, true)
                     .values()
@@ -85,8 +88,22 @@ final class LineWitness {
                         number ->
                                 near(number + 273.15, dewPointK)
                                         || near(level.temperatureK() - number / 10.0, dewPointK)
-                                        || Math.abs(vapourPa / (number / 10.0) - 1.0) < ULPS
-                                        || isSaturated(number / 10.0, level));
+                                        || isVapour(number / 10.0, vapourPa)
+                                        || isSaturated(number / 10.0, level)
+                                        || isHumidity(number / 1000.0, level));
+    }
+
+    private static boolean isVapour(double vapourPa, double levelVapourPa) {
+        return Math.abs(levelVapourPa / vapourPa - 1.0) < ULPS;
+    }
+
+    /** A relative humidity, which IGRA has in tenths of a percent. */
+    private static boolean isHumidity(double relativeHumidity, SoundingLevel level) {
+        // Not every temperature that a level can have is one of saturated air.
+        return MoistAir.coversTemperature(level.temperatureK())
+                && isVapour(
+                        relativeHumidity * MoistAir.saturationVapourPressure(level.temperatureK()),
+                        MoistAir.saturationVapourPressure(level.dewPointK()));
     }
 
     /** A vapour pressure that is above saturation by the rounding of the temperature only. */
@@ -111,7 +128,12 @@ final class LineWitness {
     }
 
     private static boolean hasSpeed(List<Double> numbers, double mps) {
-        return numbers.stream().anyMatch(n -> near(n, mps) || near(n / 10.0, mps));
+        return numbers.stream()
+                .anyMatch(
+                        n ->
+                                near(n, mps)
+                                        || near(n / 10.0, mps)
+                                        || near(n * METRES_PER_SECOND_PER_KNOT, mps));
     }
 
     private static boolean hasDirection(List<Double> numbers, double east, double north) {

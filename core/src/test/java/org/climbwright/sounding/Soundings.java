@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** The recorded soundings that these tests read; ORIGIN.csv beside them says whose they are. */
@@ -33,6 +34,12 @@ final class Soundings {
     /** A profile with the other column names, and columns that are not read. */
     static final String OTHER_NAMES = "82244_20120101_00Z_no_station_info.csv";
 
+    /** Listings, each with the profile that was made of it. */
+    static final Map<String, String> LISTINGS =
+            Map.of(
+                    "20110522_OUN_12Z.txt", "w72357_oun_20110522_capped",
+                    "jan20_sounding.txt", "w72357_oun_jan20_inversion");
+
     static final String IGRA_DATA = "USM00070026-data.txt";
     static final String IGRA_DERIVED = "USM00070026-drvd.txt";
 
@@ -40,9 +47,11 @@ final class Soundings {
 
     /** Every recorded file. */
     static List<String> files() {
-        return Stream.concat(
+        return Stream.of(
                         PROFILES.stream().map(name -> name + ".csv"),
-                        Stream.of(OTHER_NAMES, IGRA_DATA, IGRA_DERIVED))
+                        Stream.of(OTHER_NAMES, IGRA_DATA, IGRA_DERIVED),
+                        LISTINGS.keySet().stream().sorted())
+                .flatMap(names -> names)
                 .toList();
     }
 

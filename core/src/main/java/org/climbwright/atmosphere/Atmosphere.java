@@ -123,13 +123,14 @@ public interface Atmosphere {
         if (Double.isNaN(lowest) || Double.isNaN(highest)) {
             throw new IllegalStateException("the altitudes of this air are not known");
         }
-        new ModelRange(
-                        "geopotential altitude",
-                        lowest,
-                        highest,
-                        "m",
-                        "the air is not known outside")
-                .check(geopotentialAltitudeM);
+        if (!(geopotentialAltitudeM >= lowest && geopotentialAltitudeM <= highest)) {
+            throw AltitudeRefusal.of(
+                    "geopotential altitude",
+                    geopotentialAltitudeM,
+                    lowest,
+                    highest,
+                    range().reason());
+        }
         // In ln p altitude is nearly straight. The ends are asked as they are: exp(log(p)) may miss
         // p by an ulp, and with it the sign of the zero wanted.
         double lnTop = StrictMath.log(top);
@@ -163,8 +164,10 @@ public interface Atmosphere {
         double pressurePa = StandardAir.pressureFromAltitude(altitude.inMetres());
         double nearest = Math.max(range().lowest(), Math.min(range().highest(), pressurePa));
         // The pressure altitude of an end of the range gives its pressure back to some ulps only.
-        boolean isEnd = Math.abs(pressurePa - nearest) <= 1e-12 * pressurePa;
-        return at(StaticPressure.ofPascals(isEnd ? nearest : pressurePa));
+        if (!(Math.abs(pressurePa - nearest) <= 1e-12 * pressurePa)) {
+            throw AltitudeRefusal.ofPressureAltitude(altitude.inMetres(), range());
+        }
+        return at(StaticPressure.ofPascals(nearest));
     }
 
     /**

@@ -2,6 +2,8 @@ package org.climbwright.atmosphere;
 
 import java.util.Optional;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.path.TrueDirection;
+import org.climbwright.quantity.speed.AlongTrackWind;
 
 /**
  * The winds of some day, by pressure. A plug of its own: wind is not air, it has levels of its own
@@ -57,6 +59,19 @@ public interface Winds {
         return covers(pressurePa)
                 ? Optional.of(Wind.ofComponents(eastward(pressurePa), northward(pressurePa)))
                 : Optional.empty();
+    }
+
+    /**
+     * Returns the part of the wind at a pressure altitude that blows along a track.
+     *
+     * @param altitude pressure altitude
+     * @param track where the aeroplane goes, from true north
+     * @return positive from behind, negative on the nose; empty when the wind is not known
+     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere does not
+     *     reach there
+     */
+    default Optional<AlongTrackWind> alongTrack(PressureAltitude altitude, TrueDirection track) {
+        return at(altitude).map(wind -> wind.alongTrack(track));
     }
 
     /**

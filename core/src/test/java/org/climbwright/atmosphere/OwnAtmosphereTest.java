@@ -85,12 +85,25 @@ class OwnAtmosphereTest {
     }
 
     @Test
-    @DisplayName("is refused outside its own range, in its own words")
+    @DisplayName("is refused outside its own range, in its own words, in metres and in feet")
     void outside() {
         assertThatExceptionOfType(OutsideModelException.class)
                 .isThrownBy(() -> AIR.at(PressureAltitude.ofFlightLevel(600)))
-                .withMessageEndingWith(": my forecast ends there");
+                .withMessageStartingWith("pressure altitude must be from 110.88")
+                .withMessageContaining(
+                        " m, but was 18288.0 m: my forecast ends there (in feet from")
+                .withMessageEndingWith(" (in feet from 363.8 to 53083.1, but was 60000.0)");
         assertThatExceptionOfType(OutsideModelException.class)
-                .isThrownBy(() -> AIR.at(GeopotentialAltitude.ofMetres(20000)));
+                .isThrownBy(() -> AIR.at(GeopotentialAltitude.ofMetres(20000)))
+                .withMessageStartingWith("geopotential altitude must be from ")
+                .withMessageContaining(" m, but was 20000.0 m: my forecast ends there (in feet ")
+                .satisfies(
+                        refused -> {
+                            assertThat(refused.term()).isEqualTo("geopotential altitude");
+                            assertThat(refused.unit()).isEqualTo("m");
+                            assertThat(refused.value()).isEqualTo(20000.0);
+                            assertThat(refused.highest())
+                                    .isEqualTo(AIR.geopotentialAltitude(AIR.range().lowest()));
+                        });
     }
 }

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.TrueDirection;
+import org.climbwright.quantity.speed.AlongTrackWind;
 import org.climbwright.quantity.speed.WindSpeed;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -156,6 +157,18 @@ class WindTest {
         public boolean covers(double pressurePa) {
             return pressurePa >= 50000.0;
         }
+    }
+
+    @Test
+    @DisplayName("has a part along a track at each altitude at which it is known")
+    void alongTrackAtAltitude() {
+        Winds winds = new LowWinds();
+        TrueDirection east = TrueDirection.ofDegrees(90.0);
+        TrueDirection west = TrueDirection.ofDegrees(270.0);
+        PressureAltitude low = PressureAltitude.ofFlightLevel(100);
+        assertThat(winds.alongTrack(low, east)).contains(AlongTrackWind.ofMetresPerSecond(5.0));
+        assertThat(winds.alongTrack(low, west)).contains(AlongTrackWind.ofMetresPerSecond(-5.0));
+        assertThat(winds.alongTrack(PressureAltitude.ofFlightLevel(300), east)).isEmpty();
     }
 
     @Test

@@ -87,6 +87,15 @@ public final class ModelRange implements Serializable {
         return highest;
     }
 
+    /**
+     * Returns why the range ends there, or what to do instead.
+     *
+     * @return the reason as given
+     */
+    public String reason() {
+        return reason;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof ModelRange that

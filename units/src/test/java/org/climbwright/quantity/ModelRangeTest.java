@@ -72,10 +72,11 @@ class ModelRangeTest {
     }
 
     @Test
-    @DisplayName("tells its ends")
+    @DisplayName("tells its ends and its reason")
     void ends() {
         assertThat(ALTITUDE.lowest()).isEqualTo(-5000.0);
         assertThat(ALTITUDE.highest()).isEqualTo(80000.0);
+        assertThat(ALTITUDE.reason()).isEqualTo("the tables end there");
         ModelRange point = new ModelRange("layer", 11000.0, 11000.0, "m", "one level only");
         assertThat(point.covers(11000.0)).isTrue();
     }

@@ -205,10 +205,15 @@ public final class ClimbBriefing {
         for (Inversion inversion : sounding.inversions(plan.smallestInversion())) {
             String rise =
                     String.format(Locale.ROOT, "%.1f K warmer above", inversion.rise().inKelvins());
-            collector.event(inversion.base(), Kind.INVERSION_BASE, "inversion base, " + rise);
-            collector.event(inversion.top(), Kind.INVERSION_TOP, "inversion top");
+            collector.event(
+                    inversion.base().pressureAltitude(),
+                    Kind.INVERSION_BASE,
+                    "inversion base, " + rise);
+            collector.event(
+                    inversion.top().pressureAltitude(), Kind.INVERSION_TOP, "inversion top");
         }
         sounding.tropopause()
+                .map(AirState::pressureAltitude)
                 .ifPresent(level -> collector.event(level, Kind.TROPOPAUSE, "tropopause"));
     }
 

@@ -3,43 +3,64 @@ package org.climbwright.sounding;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import org.climbwright.atmosphere.altimetry.Altimetry;
-import org.climbwright.quantity.altitude.PressureAltitude;
-import org.climbwright.quantity.pressure.StaticPressure;
+import java.util.Optional;
+import org.climbwright.atmosphere.AirState;
+import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.temperature.TemperatureDifference;
 
 /**
  * A layer in which it gets warmer upwards.
  *
- * @param base pressure altitude of its coldest level, at the bottom
- * @param top pressure altitude of its warmest level, at the top
- * @param rise how much warmer the top is
+ * <p>A stretch of equal temperature between two that get warmer is part of it: files print 0.1 °C,
+ * and an inversion that is cut in two by a rounding would lose its rise. One at its bottom or top
+ * is not. Any cooling, however small, ends it.
+ *
+ * @param base the air at its coldest level, at the bottom
+ * @param top the air at its warmest level, at the top
  */
-public record Inversion(PressureAltitude base, PressureAltitude top, TemperatureDifference rise)
-        implements Serializable {
+public record Inversion(AirState base, AirState top) implements Serializable {
+
+    /**
+     * Returns how much warmer the top is.
+     *
+     * @return the rise of temperature, above 0
+     */
+    public TemperatureDifference rise() {
+        return TemperatureDifference.ofKelvins(top.temperatureK() - base.temperatureK());
+    }
+
+    /**
+     * Returns how deep the inversion is.
+     *
+     * @return the difference of geopotential altitude; empty when altitudes are not known
+     */
+    public Optional<AltitudeChange> depth() {
+        return LayerDepth.between(base, top);
+    }
 
     static List<Inversion> in(SoundingAtmosphere air, double smallestRiseK) {
         List<Inversion> inversions = new ArrayList<>();
-        int base = 0;
-        while (base < air.size() - 1) {
-            int top = base;
-            while (top + 1 < air.size() && air.temperatureAt(top + 1) > air.temperatureAt(top)) {
-                top++;
+        int first = 0;
+        while (first < air.size()) {
+            int last = first;
+            while (last + 1 < air.size()
+                    && air.temperatureAt(last + 1) >= air.temperatureAt(last)) {
+                last++;
+            }
+            int base = first;
+            while (base < last && air.temperatureAt(base + 1) == air.temperatureAt(base)) {
+                base++;
+            }
+            int top = last;
+            while (top > base && air.temperatureAt(top - 1) == air.temperatureAt(top)) {
+                top--;
             }
             double rise = air.temperatureAt(top) - air.temperatureAt(base);
             if (top > base && rise >= smallestRiseK) {
-                inversions.add(
-                        new Inversion(
-                                pressureAltitude(air, base),
-                                pressureAltitude(air, top),
-                                TemperatureDifference.ofKelvins(rise)));
+                inversions.add(new Inversion(air.stateAt(base), air.stateAt(top)));
             }
-            base = Math.max(top, base + 1);
+            first = last + 1;
         }
         return inversions;
-    }
-
-    private static PressureAltitude pressureAltitude(SoundingAtmosphere air, int level) {
-        return Altimetry.pressureAltitude(StaticPressure.ofPascals(air.pressureAt(level)));
     }
 }

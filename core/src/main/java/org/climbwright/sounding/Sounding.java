@@ -3,9 +3,10 @@ package org.climbwright.sounding;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.Winds;
-import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
 import org.climbwright.quantity.temperature.TemperatureDifference;
 
@@ -136,6 +137,20 @@ public final class Sounding implements Serializable {
     }
 
     /**
+     * Returns the layers that are warmer than a temperature.
+     *
+     * <p>Their edges are the {@link #isothermCrossings}, and the ends of the ascent where those are
+     * warm. A level of exactly that temperature between warmer ones does not part a layer.
+     *
+     * @param temperature the temperature, 0 °C as a rule
+     * @return the layers from the lowest to the highest; empty when it is nowhere warmer
+     * @throws IllegalStateException if fewer than two levels have pressure and temperature
+     */
+    public List<WarmLayer> warmLayers(StaticAirTemperature temperature) {
+        return WarmLayer.in(SoundingAtmosphere.of(this), temperature.inKelvins());
+    }
+
+    /**
      * Returns the layers in which it gets warmer upwards.
      *
      * @param smallestRise how much warmer the top must be than the base to count
@@ -149,15 +164,46 @@ public final class Sounding implements Serializable {
     /**
      * Returns the tropopause by the WMO definition.
      *
-     * @return the lowest reported level above 500 hPa from which it cools by 2 K/km or less, and on
-     *     average to every level of the next 2 km; empty when no level is, or the ascent ends
-     *     before that can be told
+     * @return the air at the lowest reported level, at 500 hPa or above, from which it cools by 2
+     *     K/km or less, and on average to every level of the next 2 km; empty when no level is, or
+     *     the ascent ends before that can be told, or its altitudes are not known
      * @throws IllegalStateException if fewer than two levels have pressure and temperature
-     * @source WMO International Meteorological Vocabulary, WMO-No. 182, "tropopause" (first
-     *     tropopause; from memory)
+     * @source WMO International Meteorological Vocabulary, WMO-No. 182, "tropopause": "the lowest
+     *     level at which the lapse rate decreases to 2 °C/km or less, provided also the average
+     *     lapse rate between this level and all higher levels within 2 km does not exceed 2 °C/km"
+     *     (first tropopause; as quoted in glossaries). That nothing below 500 hPa counts, where a
+     *     deep inversion could meet it, is common practice, no source
      */
-    public Optional<PressureAltitude> tropopause() {
+    public Optional<AirState> tropopause() {
         return Tropopause.in(SoundingAtmosphere.of(this));
+    }
+
+    /**
+     * Returns the air at each level that has pressure and temperature: the profile of temperature,
+     * humidity and ISA deviation, each with its altitudes.
+     *
+     * @return the states from the lowest to the highest
+     * @throws IllegalStateException if fewer than two levels have pressure and temperature
+     */
+    public List<AirState> airAtLevels() {
+        SoundingAtmosphere air = SoundingAtmosphere.of(this);
+        return IntStream.range(0, air.size()).mapToObj(air::stateAt).toList();
+    }
+
+    /**
+     * Returns the air where it is farthest from the standard atmosphere, warmer or colder.
+     *
+     * <p>All of the ascent is searched, not its levels only: standard air bends at 11 km, and
+     * between two levels it is not straight in ln p as the observed air is.
+     *
+     * @return the state there, the lowest where several are as far; its {@link
+     *     AirState#isaDeviation} is the deviation
+     * @throws IllegalStateException if fewer than two levels have pressure and temperature
+     * @accuracy 1e-9 K in the deviation
+     * @source derived: temperature straight in ln p less that of ICAO Doc 7488/3
+     */
+    public AirState largestIsaDeviation() {
+        return LargestIsaDeviation.in(SoundingAtmosphere.of(this));
     }
 
     @Override

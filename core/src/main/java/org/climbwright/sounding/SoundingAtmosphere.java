@@ -4,9 +4,11 @@ import static org.climbwright.atmosphere.IcaoConstants.GAS_CONSTANT_J_PER_KG_K;
 import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
 
 import java.util.List;
+import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.MoistAir;
 import org.climbwright.quantity.ModelRange;
+import org.climbwright.quantity.pressure.StaticPressure;
 
 /**
  * The levels of an ascent that have a temperature, as an atmosphere.
@@ -131,6 +133,20 @@ final class SoundingAtmosphere implements Atmosphere {
 
     double altitudeAt(int level) {
         return altitudeM[level];
+    }
+
+    AirState stateAt(int level) {
+        return at(StaticPressure.ofPascals(levels.pressure(level)));
+    }
+
+    /** Whether its lowest air that does not just have a temperature is warmer. */
+    boolean beginsWarmerThan(double kelvin) {
+        for (double temperature : temperatureK) {
+            if (temperature != kelvin) {
+                return temperature > kelvin;
+            }
+        }
+        return false;
     }
 
     /** The pressure on a stretch where the temperature, linear in ln p, has a value. */

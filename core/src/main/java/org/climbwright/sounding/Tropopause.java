@@ -1,11 +1,16 @@
 package org.climbwright.sounding;
 
 import java.util.Optional;
-import org.climbwright.atmosphere.altimetry.Altimetry;
-import org.climbwright.quantity.altitude.PressureAltitude;
-import org.climbwright.quantity.pressure.StaticPressure;
+import org.climbwright.atmosphere.AirState;
 
-/** The search for the first tropopause among the levels of an ascent. */
+/**
+ * The search for the first tropopause among the levels of an ascent.
+ *
+ * <p>Only levels can be one, and only levels and the end of the 2 km need be compared: between two
+ * levels temperature is concave in altitude, in warming and in cooling air, so that the lapse does
+ * not decrease upwards there and the mean lapse from below is largest at an end. (Vapour could bend
+ * it the other way; above 500 hPa there is too little of it.)
+ */
 final class Tropopause {
     private static final double HIGHEST_PRESSURE_PA = 50000.0;
     private static final double LARGEST_LAPSE_K_PER_M = 0.002;
@@ -13,11 +18,10 @@ final class Tropopause {
 
     private Tropopause() {}
 
-    static Optional<PressureAltitude> in(SoundingAtmosphere air) {
+    static Optional<AirState> in(SoundingAtmosphere air) {
         for (int i = 0; i < air.size() - 1; i++) {
             if (air.pressureAt(i) <= HIGHEST_PRESSURE_PA && staysStable(air, i)) {
-                return Optional.of(
-                        Altimetry.pressureAltitude(StaticPressure.ofPascals(air.pressureAt(i))));
+                return Optional.of(air.stateAt(i));
             }
         }
         return Optional.empty();

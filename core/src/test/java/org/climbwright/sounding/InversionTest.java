@@ -5,7 +5,9 @@ import static org.climbwright.sounding.Level.hpa;
 import static org.climbwright.sounding.Level.sounding;
 
 import java.util.List;
+import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.temperature.TemperatureDifference;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -24,8 +26,12 @@ class InversionTest {
         "up to the top, '900-800 by 3', 5 2 5",
         "two of them, '1000-900 by 2; 800-700 by 4', 3 5 1 5 0",
         "one within the other's cooling, '900-800 by 1; 700-600 by 1', 9 7 8 5 6 1",
-        "ended by an isothermal layer, '1000-900 by 4; 800-700 by 2', 2 6 6 8 1",
-        "begun by an isothermal layer, '900-800 by 3', 2 2 5 1"
+        "across an isothermal layer, '1000-700 by 6', 2 6 6 8 1",
+        "across a deep isothermal layer, '1000-600 by 6', 2 6 6 6 8 1",
+        "begun by an isothermal layer, '900-800 by 3', 2 2 5 1",
+        "ended by an isothermal layer, '1000-900 by 3', 2 5 5 5 1",
+        "isothermal above it up to the top, '1000-900 by 3', 2 5 5",
+        "ended by the least cooling, '1000-900 by 4; 800-700 by 2', 2 6 5.9 8 1"
     })
     @DisplayName("goes from its coldest level at the bottom to its warmest at the top:")
     void baseTopRise(String what, String expected, String celsius) {
@@ -63,10 +69,13 @@ class InversionTest {
                     inversions.stream()
                             .anyMatch(
                                     inversion ->
-                                            inversion.base().inMetres() <= base
-                                                    && inversion.top().inMetres() >= top);
-            assertThat(covered)
-                    .isEqualTo(levels.get(i).temperatureK() > levels.get(i - 1).temperatureK());
+                                            pressureAltitude(inversion.base()) <= base
+                                                    && pressureAltitude(inversion.top()) >= top);
+            // A stretch of equal temperature may be part of one, and need not.
+            if (levels.get(i).temperatureK() != levels.get(i - 1).temperatureK()) {
+                assertThat(covered)
+                        .isEqualTo(levels.get(i).temperatureK() > levels.get(i - 1).temperatureK());
+            }
         }
     }
 
@@ -86,6 +95,24 @@ class InversionTest {
                 .isTrue();
     }
 
+    @Test
+    @DisplayName("is as deep as its altitudes are apart, where those are known")
+    void depth() {
+        Sounding sounding =
+                sounding(
+                        hpa(1000).metres(100).celsius(2),
+                        hpa(950).metres(540).celsius(2),
+                        hpa(900).metres(1000).celsius(5));
+        TemperatureDifference any = TemperatureDifference.ofKelvins(0.0);
+        assertThat(sounding.inversions(any).get(0).depth())
+                .contains(AltitudeChange.ofMetres(460.0));
+        assertThat(levelsFrom1000("1 2").inversions(any).get(0).depth()).isEmpty();
+    }
+
+    private static double pressureAltitude(AirState air) {
+        return air.pressureAltitude().inMetres();
+    }
+
     private static double pressureAltitude(SoundingLevel level) {
         return StandardAir.altitudeFromPressure(level.pressurePa());
     }
@@ -100,14 +127,10 @@ class InversionTest {
     }
 
     private static String text(Inversion inversion) {
-        return hectopascals(inversion.base().inMetres())
+        return Math.round(inversion.base().pressurePa() / 100.0)
                 + "-"
-                + hectopascals(inversion.top().inMetres())
+                + Math.round(inversion.top().pressurePa() / 100.0)
                 + " by "
                 + Math.round(inversion.rise().inKelvins());
-    }
-
-    private static long hectopascals(double pressureAltitudeM) {
-        return Math.round(StandardAir.pressureFromAltitude(pressureAltitudeM) / 100.0);
     }
 }

@@ -29,6 +29,8 @@ final class Questions {
                         Questions::askForAir,
                         Questions::askForCrossings,
                         Questions::askForInversions,
+                        Questions::askForWarmLayers,
+                        Questions::askForDeviations,
                         Questions::askForTropopause);
         for (Consumer<Sounding> question : ofTheAir) {
             if (hasAir) {
@@ -109,13 +111,35 @@ final class Questions {
         for (Inversion inversion :
                 sounding.inversions(TemperatureDifference.ofKelvins(smallestRise))) {
             assertThat(inversion.rise().inKelvins()).isGreaterThanOrEqualTo(smallestRise);
-            assertThat(inversion.top()).isGreaterThan(inversion.base());
+            assertThat(inversion.top().pressurePa()).isLessThan(inversion.base().pressurePa());
+            inversion.depth().ifPresent(depth -> assertThat(depth.inMetres()).isNotNegative());
+        }
+    }
+
+    private static void askForWarmLayers(Sounding sounding) {
+        double below = Double.POSITIVE_INFINITY;
+        for (WarmLayer layer : sounding.warmLayers(StaticAirTemperature.ofCelsius(0.0))) {
+            assertThat(layer.bottom().pressurePa())
+                    .isLessThanOrEqualTo(below)
+                    .isGreaterThan(layer.top().pressurePa());
+            assertThat(layer.warmest().temperatureK()).isGreaterThan(273.15);
+            assertThat(layer.warmest().pressurePa())
+                    .isBetween(layer.top().pressurePa(), layer.bottom().pressurePa());
+            layer.depth().ifPresent(depth -> assertThat(depth.inMetres()).isNotNegative());
+            below = layer.top().pressurePa();
+        }
+    }
+
+    private static void askForDeviations(Sounding sounding) {
+        double largest = Math.abs(sounding.largestIsaDeviation().isaDeviation().inKelvins());
+        for (AirState air : sounding.airAtLevels()) {
+            assertThat(Math.abs(air.isaDeviation().inKelvins())).isLessThanOrEqualTo(largest);
         }
     }
 
     private static void askForTropopause(Sounding sounding) {
         sounding.tropopause()
-                .ifPresent(altitude -> assertThat(altitude.inMetres()).isGreaterThan(5000.0));
+                .ifPresent(air -> assertThat(air.pressurePa()).isLessThanOrEqualTo(50000.0));
     }
 
     private static void askForWinds(Sounding sounding) {

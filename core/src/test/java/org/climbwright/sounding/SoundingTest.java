@@ -1,8 +1,11 @@
 package org.climbwright.sounding;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 import static org.climbwright.sounding.Level.hpa;
 import static org.climbwright.sounding.Level.sounding;
 import static org.climbwright.sounding.Level.withoutPressure;
@@ -11,7 +14,13 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.climbwright.atmosphere.AirState;
+import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.atmosphere.altimetry.Altimetry;
+import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.testing.Streams;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -107,6 +116,51 @@ class SoundingTest {
                 .withMessage(
                         "an atmosphere needs two levels with pressure and temperature, but there"
                                 + " are 1: sounding, 3 levels");
+    }
+
+    @Test
+    @DisplayName("has the air at its levels with pressure and temperature, the lowest first")
+    void airAtLevels() {
+        Sounding sounding =
+                sounding(
+                        hpa(1000).metres(90),
+                        hpa(950).celsius(10),
+                        hpa(900),
+                        hpa(850).celsius(3),
+                        withoutPressure().metres(2000).celsius(2));
+        assertThat(sounding.airAtLevels())
+                .extracting(AirState::pressurePa, AirState::temperatureK)
+                .containsExactly(tuple(95000.0, 283.15), tuple(85000.0, 276.15));
+        // ISA has 11.4 and 5.5 degC there: 15 degC less 6.5 K/km times 540.3 and 1457.3 m
+        assertThat(sounding.airAtLevels().get(0).isaDeviation().inKelvins())
+                .isEqualTo(-1.488, within(0.001));
+        assertThat(sounding.largestIsaDeviation()).isEqualTo(sounding.airAtLevels().get(1));
+    }
+
+    /** Its lowest level of air, 778 hPa, is at 7130.09 ft in the table of QNH. */
+    @Test
+    @DisplayName("of a station at 2181 m is refused below it, and the range is told in feet too")
+    void belowTheStation() {
+        Atmosphere air = Soundings.profile("v72376_flagstaff_highelev").atmosphere();
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> air.at(PressureAltitude.ofFeet(5000)))
+                .withMessageStartingWith("pressure altitude must be from ")
+                .withMessageContaining(" m, but was 1524.0 m: the sounding has no temperature")
+                .withMessageContaining(" (in feet from 7130.1 to ")
+                .withMessageEndingWith(", but was 5000.0)")
+                .satisfies(
+                        refused -> {
+                            assertThat(refused.unit()).isEqualTo("m");
+                            assertThat(refused.lowest())
+                                    .isEqualTo(
+                                            StandardAir.altitudeFromPressure(
+                                                    air.range().highest()));
+                        });
+        assertThat(
+                        air.at(
+                                Altimetry.pressureAltitude(
+                                        StaticPressure.ofPascals(air.range().highest()))))
+                .isNotNull();
     }
 
     @Nested

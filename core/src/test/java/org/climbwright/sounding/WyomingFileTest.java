@@ -76,9 +76,12 @@ class WyomingFileTest {
             StaticAirTemperature temperature = StaticAirTemperature.ofCelsius(celsius);
             assertThat(listed.isothermCrossings(temperature))
                     .isEqualTo(profile.isothermCrossings(temperature));
+            assertThat(listed.warmLayers(temperature)).isEqualTo(profile.warmLayers(temperature));
         }
         TemperatureDifference any = TemperatureDifference.ofKelvins(0.0);
         assertThat(listed.inversions(any)).isEqualTo(profile.inversions(any));
+        assertThat(listed.airAtLevels()).isEqualTo(profile.airAtLevels());
+        assertThat(listed.largestIsaDeviation()).isEqualTo(profile.largestIsaDeviation());
         assertThat(listed.tropopause()).isEqualTo(profile.tropopause());
         assertThat(listed.atmosphere().range()).isEqualTo(profile.atmosphere().range());
     }

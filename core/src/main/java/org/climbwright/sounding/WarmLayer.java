@@ -1,0 +1,80 @@
+package org.climbwright.sounding;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.climbwright.atmosphere.AirState;
+import org.climbwright.quantity.altitude.AltitudeChange;
+
+/**
+ * A layer of air that is warmer than some temperature, 0 °C as a rule.
+ *
+ * <p>Snow that falls into one melts, and may reach colder air below as supercooled rain: a climb
+ * that passes 0 °C once may pass it again.
+ *
+ * @param bottom the air at its lower edge
+ * @param bottomEdge whether it is colder below, or nobody observed what is
+ * @param top the air at its upper edge
+ * @param topEdge whether it is colder above, or nobody observed what is
+ * @param warmest the air where it is warmest, and the lowest such place
+ */
+public record WarmLayer(
+        AirState bottom, Edge bottomEdge, AirState top, Edge topEdge, AirState warmest)
+        implements Serializable {
+
+    /** What lies beyond an edge of the layer. */
+    public enum Edge {
+        /** Air that is colder: the layer ends here. */
+        COLDER_BEYOND,
+        /**
+         * The ground, or air that was not observed: the ascent ends here, perhaps not the layer.
+         */
+        END_OF_ASCENT
+    }
+
+    /**
+     * Returns how deep the layer is, as far as it was observed.
+     *
+     * @return the difference of geopotential altitude; empty when altitudes are not known
+     */
+    public Optional<AltitudeChange> depth() {
+        return LayerDepth.between(bottom, top);
+    }
+
+    static List<WarmLayer> in(SoundingAtmosphere air, double temperatureK) {
+        List<WarmLayer> layers = new ArrayList<>();
+        boolean inside = air.beginsWarmerThan(temperatureK);
+        AirState bottom = air.stateAt(0);
+        Edge bottomEdge = Edge.END_OF_ASCENT;
+        for (IsothermCrossing crossing : IsothermCrossing.in(air, temperatureK)) {
+            inside = crossing.trend() == IsothermCrossing.Trend.RISING;
+            if (inside) {
+                bottom = crossing.air();
+                bottomEdge = Edge.COLDER_BEYOND;
+            } else {
+                layers.add(of(air, bottom, bottomEdge, crossing.air(), Edge.COLDER_BEYOND));
+            }
+        }
+        if (inside) {
+            AirState top = air.stateAt(air.size() - 1);
+            layers.add(of(air, bottom, bottomEdge, top, Edge.END_OF_ASCENT));
+        }
+        return layers;
+    }
+
+    private static WarmLayer of(
+            SoundingAtmosphere air, AirState bottom, Edge bottomEdge, AirState top, Edge topEdge) {
+        AirState warmest = bottom;
+        for (int i = 0; i < air.size(); i++) {
+            boolean within =
+                    air.pressureAt(i) <= bottom.pressurePa()
+                            && air.pressureAt(i) >= top.pressurePa();
+            // Between two levels temperature is straight: it is warmest at one of them.
+            if (within && air.temperatureAt(i) > warmest.temperatureK()) {
+                warmest = air.stateAt(i);
+            }
+        }
+        return new WarmLayer(bottom, bottomEdge, top, topEdge, warmest);
+    }
+}

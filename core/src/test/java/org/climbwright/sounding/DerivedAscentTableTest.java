@@ -5,6 +5,7 @@ import static org.climbwright.testing.Agreement.closeTo;
 
 import java.util.List;
 import org.climbwright.testing.Table;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,6 +13,13 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 @DisplayName("An ascent of an IGRA file with derived parameters")
 class DerivedAscentTableTest {
+    private static final LargestDifferences DIFFERENCES = new LargestDifferences();
+
+    @AfterAll
+    static void print() {
+        DIFFERENCES.print();
+    }
+
     private static final double UNIT_CONVERSION = 1e-9;
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -21,6 +29,12 @@ class DerivedAscentTableTest {
         IsothermCrossing first = ascent(launch).freezingLevels().get(0);
         assertThat(first.air().staticPressure().inHectopascals())
                 .is(closeTo(pressureHpa, 0.05)); // half a unit of the last digit
+        DIFFERENCES.note(
+                "pressure of 0 °C in derived files",
+                "hPa",
+                launch,
+                first.air().staticPressure().inHectopascals(),
+                pressureHpa);
         assertThat(first.trend()).isEqualTo(IsothermCrossing.Trend.FALLING);
     }
 
@@ -31,6 +45,12 @@ class DerivedAscentTableTest {
     @DisplayName("passes it as often as that computation counts")
     void crossings(String launch, int crossings) {
         assertThat(ascent(launch).freezingLevels()).hasSize(crossings);
+        DIFFERENCES.note(
+                "number of 0 °C levels in derived files",
+                "1",
+                launch,
+                ascent(launch).freezingLevels().size(),
+                crossings);
     }
 
     /**
@@ -52,6 +72,13 @@ class DerivedAscentTableTest {
         }
         double above = levels.get(named).geopotentialAltitudeM() - surface.geopotentialAltitudeM();
         assertThat(above).is(closeTo(aboveSurfaceM, UNIT_CONVERSION));
+        DIFFERENCES.note("height of the provider's level", "m", launch, above, aboveSurfaceM);
+        DIFFERENCES.note(
+                "pressure of 0 °C and of the provider's level below it",
+                "hPa",
+                launch,
+                ascent.freezingLevels().get(0).air().staticPressure().inHectopascals(),
+                pressureHpa);
         assertThat(ascent.freezingLevels().get(0).air().pressurePa())
                 .isLessThan(levels.get(named).pressurePa())
                 .isGreaterThan(levels.get(named + 1).pressurePa());

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.testing.Table;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +15,13 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 @DisplayName("The hypsometric altitude of a recorded sounding")
 class HypsometricTableTest {
+    private static final LargestDifferences DIFFERENCES = new LargestDifferences();
+
+    @AfterAll
+    static void print() {
+        DIFFERENCES.print();
+    }
+
     /**
      * The table takes another formula for the saturation over water, a few tenths of a percent from
      * ours; in moist tropical air the vapour lifts 200 hPa by some 40 m.
@@ -30,6 +38,8 @@ class HypsometricTableTest {
                 withoutHeightsAbove(reported).geopotentialAltitude(pressurePa)
                         - reported.atmosphere().geopotentialAltitude(pressurePa);
         assertThat(difference).is(closeTo(differenceM, TOLERANCE_M));
+        DIFFERENCES.note(
+                "hypsometric less reported altitude", "m", sounding, difference, differenceM);
     }
 
     @Test

@@ -9,6 +9,7 @@ import org.climbwright.atmosphere.AirState;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.testing.Table;
 import org.climbwright.unit.UnitScale;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +17,13 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 @DisplayName("At a standard pressure level of a recorded sounding")
 class PressureLevelTableTest {
+    private static final LargestDifferences DIFFERENCES = new LargestDifferences();
+
+    @AfterAll
+    static void print() {
+        DIFFERENCES.print();
+    }
+
     @ParameterizedTest(name = "{0} at {1}: {2}, {3}, {4}")
     @CsvFileSource(resources = "/sounding/pressure-levels.csv", useHeadersInDisplayName = true)
     @DisplayName("altitudes and ISA deviation are those of the table")
@@ -31,14 +39,24 @@ class PressureLevelTableTest {
                         .at(StaticPressure.ofHectopascals(pressureHpa));
         double geopotentialM = air.geopotentialAltitude().orElseThrow().inMetres();
         double pressureAltitudeM = air.pressureAltitude().inMetres();
-        assertThat(UnitScale.FOOT.fromSi(geopotentialM - pressureAltitudeM))
-                .is(printedAs(geopotentialMinusPressureAltitudeFt, 6));
+        double higherFt = UnitScale.FOOT.fromSi(geopotentialM - pressureAltitudeM);
+        assertThat(higherFt).is(printedAs(geopotentialMinusPressureAltitudeFt, 6));
+        DIFFERENCES.note(
+                "geopotential less pressure altitude",
+                "ft",
+                sounding,
+                higherFt,
+                geopotentialMinusPressureAltitudeFt);
         // One row prints -2.84217e-14, which is an ulp of its temperature and not a deviation.
         assertThat(air.isaDeviation().inKelvins())
                 .is(anyOf(printedAs(isaDeviationK, 6), closeTo(isaDeviationK, 1e-13)));
+        DIFFERENCES.note(
+                "ISA deviation", "K", sounding, air.isaDeviation().inKelvins(), isaDeviationK);
         if (geometricAltitudeFt != null) {
-            assertThat(air.geometricAltitude().orElseThrow().inFeet())
-                    .is(printedAs(geometricAltitudeFt, 6));
+            double geometricFt = air.geometricAltitude().orElseThrow().inFeet();
+            assertThat(geometricFt).is(printedAs(geometricAltitudeFt, 6));
+            DIFFERENCES.note(
+                    "geometric altitude", "ft", sounding, geometricFt, geometricAltitudeFt);
         }
     }
 

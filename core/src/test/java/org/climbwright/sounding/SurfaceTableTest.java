@@ -8,6 +8,7 @@ import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.testing.Table;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +16,13 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 @DisplayName("The lowest level of a recorded sounding")
 class SurfaceTableTest {
+    private static final LargestDifferences DIFFERENCES = new LargestDifferences();
+
+    @AfterAll
+    static void print() {
+        DIFFERENCES.print();
+    }
+
     /** A number of the file went through a factor or an offset: some ulp, and nothing else. */
     private static final double UNIT_CONVERSION = 1e-9;
 
@@ -24,14 +32,36 @@ class SurfaceTableTest {
     void isRead(
             String sounding, String pressureHpa, String celsius, String dewPointC, String heightM) {
         SoundingLevel lowest = Soundings.levelsOfAir(Soundings.profile(sounding)).get(0);
-        assertThat(lowest.staticPressure().orElseThrow().inHectopascals())
-                .is(closeTo(pressureHpa, UNIT_CONVERSION));
-        assertThat(lowest.staticAirTemperature().orElseThrow().inCelsius())
-                .is(closeTo(celsius, UNIT_CONVERSION));
-        assertThat(lowest.dewPoint().orElseThrow().inCelsius())
-                .is(closeTo(dewPointC, UNIT_CONVERSION));
-        assertThat(lowest.geopotentialAltitude().orElseThrow().inMetres())
-                .is(closeTo(heightM, UNIT_CONVERSION));
+        isAsInTheFile(
+                "pressure of the lowest level",
+                "hPa",
+                sounding,
+                lowest.staticPressure().orElseThrow().inHectopascals(),
+                pressureHpa);
+        isAsInTheFile(
+                "temperature of the lowest level",
+                "K",
+                sounding,
+                lowest.staticAirTemperature().orElseThrow().inCelsius(),
+                celsius);
+        isAsInTheFile(
+                "dew point of the lowest level",
+                "K",
+                sounding,
+                lowest.dewPoint().orElseThrow().inCelsius(),
+                dewPointC);
+        isAsInTheFile(
+                "altitude of the lowest level",
+                "m",
+                sounding,
+                lowest.geopotentialAltitude().orElseThrow().inMetres(),
+                heightM);
+    }
+
+    private static void isAsInTheFile(
+            String quantity, String unit, String sounding, double ours, String written) {
+        assertThat(ours).as(quantity).is(closeTo(written, UNIT_CONVERSION));
+        DIFFERENCES.note(quantity, unit, sounding, ours, written);
     }
 
     @ParameterizedTest(name = "{0}: {1} and {2} make {3}, {4}")
@@ -48,9 +78,17 @@ class SurfaceTableTest {
         GeopotentialAltitude height = lowest.geopotentialAltitude().orElseThrow();
         assertThat(pressure.inHectopascals()).is(closeTo(pressureHpa, UNIT_CONVERSION));
         assertThat(height.inMetres()).is(closeTo(heightM, UNIT_CONVERSION));
-        assertThat(Altimetry.qnh(pressure, height).inHectopascals()).is(printedAs(qnhHpa, 6));
-        assertThat(Altimetry.pressureAltitude(pressure).inFeet())
-                .is(printedAs(pressureAltitudeFt, 6));
+        double qnh = Altimetry.qnh(pressure, height).inHectopascals();
+        assertThat(qnh).is(printedAs(qnhHpa, 6));
+        DIFFERENCES.note("QNH of the lowest level", "hPa", sounding, qnh, qnhHpa);
+        double altitude = Altimetry.pressureAltitude(pressure).inFeet();
+        assertThat(altitude).is(printedAs(pressureAltitudeFt, 6));
+        DIFFERENCES.note(
+                "pressure altitude of the lowest level",
+                "ft",
+                sounding,
+                altitude,
+                pressureAltitudeFt);
     }
 
     @Test

@@ -15,4 +15,5 @@ module org.climbwright.core {
     exports org.climbwright.icing;
     exports org.climbwright.path;
     exports org.climbwright.sounding;
+    exports org.climbwright.sounding.surface;
 }

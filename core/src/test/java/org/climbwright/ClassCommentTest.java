@@ -15,6 +15,8 @@ import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import org.assertj.core.api.Condition;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,6 +48,8 @@ class ClassCommentTest {
             import org.climbwright.quantity.pressure.*;
             import org.climbwright.quantity.speed.*;
             import org.climbwright.quantity.temperature.*;
+            import org.climbwright.sounding.*;
+            import org.climbwright.sounding.surface.*;
             """;
 
     /** A block of code under a class comment. */
@@ -56,37 +60,51 @@ class ClassCommentTest {
         }
     }
 
+    private static JShell shell;
+
+    @BeforeAll
+    static void open() {
+        shell = JShell.builder().executionEngine("local").build();
+        IMPORTS.lines().forEach(shell::eval);
+    }
+
+    @AfterAll
+    static void close() {
+        shell.close();
+    }
+
     @ParameterizedTest(name = "{0}")
     @MethodSource("examples")
     @DisplayName("does what it says:")
     void doesWhatItSays(Example example) {
-        try (JShell shell = JShell.builder().executionEngine("local").build()) {
-            IMPORTS.lines().forEach(shell::eval);
-            StringBuilder entered = new StringBuilder();
-            List<String> lines = example.code().lines().toList();
-            for (int i = 0; i < lines.size(); i++) {
-                Matcher answer = ANSWER.matcher(lines.get(i));
-                entered.append(answer.matches() ? answer.group(1) : lines.get(i)).append('\n');
-                boolean goesOn = i + 1 < lines.size() && lines.get(i + 1).strip().startsWith(".");
-                if (!goesOn && isComplete(shell, entered.toString())) {
-                    String value = enter(shell, entered.toString());
-                    if (answer.matches()) {
-                        assertThat(value).is(ClassCommentTest.told(answer.group(2)));
-                    }
-                    entered.setLength(0);
+        StringBuilder entered = new StringBuilder();
+        List<String> lines = example.code().lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            Matcher answer = ANSWER.matcher(lines.get(i));
+            entered.append(answer.matches() ? answer.group(1) : lines.get(i)).append('\n');
+            boolean goesOn = i + 1 < lines.size() && lines.get(i + 1).strip().startsWith(".");
+            if (!goesOn && isComplete(entered.toString())) {
+                String value = enter(entered.toString());
+                if (answer.matches()) {
+                    assertThat(value).is(told(answer.group(2)));
                 }
+                entered.setLength(0);
             }
-            assertThat(entered).isEmpty();
         }
+        assertThat(entered).isEmpty();
     }
 
-    private static boolean isComplete(JShell shell, String text) {
+    private static boolean isComplete(String text) {
         return shell.sourceCodeAnalysis().analyzeCompletion(text).completeness().isComplete();
     }
 
-    private static String enter(JShell shell, String text) {
-        List<SnippetEvent> events = shell.eval(text);
-        SnippetEvent last = events.get(events.size() - 1);
+    private static String enter(String text) {
+        SnippetEvent last =
+                shell.eval(text).stream()
+                        .filter(event -> event.causeSnippet() == null)
+                        .filter(event -> event.status() != Snippet.Status.OVERWRITTEN)
+                        .findFirst()
+                        .orElseThrow();
         assertThat(last.exception()).as(text).isNull();
         assertThat(last.status())
                 .as(() -> text + shell.diagnostics(last.snippet()).map(Object::toString).toList())
@@ -116,11 +134,15 @@ class ClassCommentTest {
                         "Airspeeds",
                         "Atmosphere",
                         "Atmosphere",
+                        "CloudLayer",
                         "LiftingCondensationLevel",
                         "MoistAir",
                         "SpeedSchedule",
                         "StandardAir",
+                        "SurfaceReport",
+                        "SurfaceWind",
                         "TransitionLevel",
+                        "Visibility",
                         "Wind");
     }
 

@@ -15,7 +15,7 @@ import org.climbwright.atmosphere.Wind;
  * its pressure missing now and then; heights that rise half as fast to twice as fast as they
  * should.
  */
-final class RandomSoundings {
+public final class RandomSoundings {
     private RandomSoundings() {}
 
     /** One step of an ascent; NaN, and null for the wind, for what is not reported at its end. */
@@ -23,13 +23,13 @@ final class RandomSoundings {
             double lnPressure, double kelvin, double depression, double stretch, Wind wind) {}
 
     /** Ascents of which every level has a temperature. */
-    static Arbitrary<Sounding> ofAir() {
+    public static Arbitrary<Sounding> ofAir() {
         Arbitrary<Double> temperature = number(180.0, 320.0);
         return steps(temperature).map(RandomSoundings::sounding);
     }
 
     /** Ascents in which levels with and without a temperature alternate at random. */
-    static Arbitrary<Sounding> mixed() {
+    public static Arbitrary<Sounding> mixed() {
         Arbitrary<Double> temperature =
                 number(180.0, 320.0).injectNull(0.4).map(RandomSoundings::nanForNull);
         return steps(temperature).map(RandomSoundings::sounding);

@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** The recorded soundings that these tests read; ORIGIN.csv beside them says whose they are. */
-final class Soundings {
+public final class Soundings {
     /** One ascent each, as a CSV profile. */
     static final List<String> PROFILES =
             List.of(
@@ -56,7 +56,7 @@ final class Soundings {
     }
 
     /** Every recorded ascent that has levels. */
-    static List<Sounding> ascents() {
+    public static List<Sounding> ascents() {
         List<Sounding> ascents = new ArrayList<>();
         for (String file : files()) {
             for (Sounding sounding : read(file).soundings()) {
@@ -85,7 +85,7 @@ final class Soundings {
     }
 
     /** The one ascent of a profile in which nothing is wrong. */
-    static Sounding profile(String name) {
+    public static Sounding profile(String name) {
         SoundingReading reading = read(name + ".csv");
         assertThat(reading.problems()).isEmpty();
         assertThat(reading.soundings()).hasSize(1);

@@ -7,6 +7,7 @@ import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.io.Serializable;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 
 /** Objects as a stream of bytes, and back; and streams that somebody has changed on the way. */
 public final class Streams {
@@ -34,6 +35,16 @@ public final class Streams {
                     value + " stands " + changed + " times in the stream");
         }
         return read(bytes);
+    }
+
+    /** The object after a way through a stream in which a text became another as long. */
+    public static Object tampered(Serializable object, String text, String other)
+            throws IOException {
+        String stream = new String(write(object), StandardCharsets.ISO_8859_1);
+        if (!stream.contains(text) || text.length() != other.length()) {
+            throw new IllegalArgumentException(text + " is not in the stream, or not so long");
+        }
+        return read(stream.replace(text, other).getBytes(StandardCharsets.ISO_8859_1));
     }
 
     private static byte[] write(Serializable object) throws IOException {

@@ -1,0 +1,45 @@
+package org.climbwright.sounding.surface;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * One group of a report, as it stands there.
+ *
+ * @param text the group; words that belong together have one space between them
+ * @param line line of the report, from 1
+ */
+record Group(String text, int line) {
+    private static final Pattern GROUP =
+            Pattern.compile(
+                    "(?:\\d{1,2}\\s+\\d{1,2}/\\d{1,2}SM" // two and a half miles
+                            + "|WS\\s+ALL\\s+RWY|WS\\s+R(?:WY)?\\d{2}[LCR]?)(?!\\S)"
+                            + "|\\S+");
+
+    private static final Pattern SPACE = Pattern.compile("\\s+");
+
+    /** The groups of a text from left to right. */
+    static List<Group> in(String text) {
+        List<Group> groups = new ArrayList<>();
+        Matcher matcher = GROUP.matcher(text);
+        int line = 1;
+        int counted = 0;
+        while (matcher.find()) {
+            for (; counted < matcher.start(); counted++) {
+                line += text.charAt(counted) == '\n' ? 1 : 0;
+            }
+            groups.add(new Group(SPACE.matcher(matcher.group()).replaceAll(" "), line));
+        }
+        return groups;
+    }
+
+    boolean is(String word) {
+        return text.equals(word);
+    }
+
+    boolean matches(Pattern pattern) {
+        return pattern.matcher(text).matches();
+    }
+}

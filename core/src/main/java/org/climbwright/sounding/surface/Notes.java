@@ -1,0 +1,63 @@
+package org.climbwright.sounding.surface;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.climbwright.sounding.ReadingProblem;
+import org.jspecify.annotations.Nullable;
+
+/** Where the readers of groups note what a report does not tell, and what they could not use. */
+final class Notes {
+    private final List<ReadingProblem> problems = new ArrayList<>();
+    private final Map<Element, Absence> absences = new EnumMap<>(Element.class);
+
+    /** The report itself says that it does not know. */
+    void reportedMissing(Element element, Group group) {
+        absences.putIfAbsent(
+                element,
+                new Absence(
+                        element,
+                        Absence.Cause.REPORTED_MISSING,
+                        group.text(),
+                        "reported as missing"));
+    }
+
+    /** A group meant for these elements cannot be used. */
+    void notUsable(Group group, String reason, Element... elements) {
+        leftOut(elements[0].toString(), group, reason + "; taken as missing");
+        for (Element element : elements) {
+            absences.putIfAbsent(
+                    element, new Absence(element, Absence.Cause.NOT_USABLE, group.text(), reason));
+        }
+    }
+
+    /** What a group tells of an element; null if it cannot be used. */
+    <T> @Nullable T legible(Element element, Group group, Function<String, T> parse) {
+        try {
+            return parse.apply(group.text());
+        } catch (IllegalArgumentException refusal) {
+            notUsable(group, String.valueOf(refusal.getMessage()), element);
+            return null;
+        }
+    }
+
+    /** A group was left out, and what it is meant for is known or nobody knows what it is. */
+    void leftOut(String field, Group group, String reason) {
+        problems.add(new ReadingProblem(group.line(), field, group.text(), reason));
+    }
+
+    /** A legible group, but an earlier one has told the element. */
+    void second(Element element, Group group) {
+        leftOut(element.toString(), group, "a second " + element + "; the first stays");
+    }
+
+    Absence absence(Element element) {
+        return absences.getOrDefault(element, Absence.ofGroup(element));
+    }
+
+    List<ReadingProblem> problems() {
+        return List.copyOf(problems);
+    }
+}

@@ -1,0 +1,121 @@
+package org.climbwright.sounding.surface;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.climbwright.atmosphere.MoistAir;
+import org.climbwright.quantity.temperature.DewPoint;
+import org.climbwright.quantity.temperature.StaticAirTemperature;
+import org.climbwright.unit.UnitScale;
+import org.jspecify.annotations.Nullable;
+
+/** Temperature and dew point: whole degrees in the body, tenths in a remark of US reports. */
+final class TemperatureReader implements GroupReader {
+    private static final String NUMBER = "(M?\\d{2}|//|XX|MM)?";
+    private static final Pattern PAIR = Pattern.compile(NUMBER + "/" + NUMBER);
+    private static final Pattern MISSING = Pattern.compile("/{5}|/{7}");
+
+    /** Whatever has a number beside a slash, or a word of nothing on both sides. */
+    private static final Pattern LOOKS_SO =
+            Pattern.compile("(?=.*\\d)([^/]{0,4}|//)/([^/]{0,4}|//)|(XX|MM)/(XX|MM)");
+
+    private static final Pattern TENTHS = Pattern.compile("T([01]\\d{3})([01]\\d{3})?");
+    private static final Pattern LOOKS_LIKE_TENTHS = Pattern.compile("T\\d{4}(\\d{4})?");
+
+    /** Half a degree either way, since a half is rounded up by some, and what doubles add to it. */
+    private static final double ROUNDING_C = 0.5 + 1e-9;
+
+    private final Notes notes;
+    private double temperatureC = Double.NaN;
+    private double dewPointC = Double.NaN;
+    private boolean tenthsTold;
+
+    TemperatureReader(Notes notes) {
+        this.notes = notes;
+    }
+
+    @Nullable StaticAirTemperature temperature() {
+        return Double.isNaN(temperatureC) ? null : StaticAirTemperature.ofCelsius(temperatureC);
+    }
+
+    @Nullable DewPoint dewPoint() {
+        return Double.isNaN(dewPointC) ? null : DewPoint.ofCelsius(dewPointC);
+    }
+
+    @Override
+    public boolean take(Group group) {
+        if (group.matches(MISSING)) {
+            notes.reportedMissing(Element.TEMPERATURE, group);
+            notes.reportedMissing(Element.DEW_POINT, group);
+            return true;
+        }
+        if (!group.matches(LOOKS_SO)) {
+            return false;
+        }
+        Matcher pair = PAIR.matcher(group.text());
+        if (!Double.isNaN(temperatureC) || !Double.isNaN(dewPointC)) {
+            notes.second(Element.TEMPERATURE, group);
+        } else if (pair.matches()) {
+            temperatureC = number(Element.TEMPERATURE, group, pair.group(1));
+            dewPointC = number(Element.DEW_POINT, group, pair.group(2));
+            if (dewPointC > temperatureC) {
+                notes.notUsable(group, "a dew point above the temperature", Element.DEW_POINT);
+                dewPointC = Double.NaN;
+            }
+        } else {
+            notes.notUsable(
+                    group,
+                    "not a temperature and a dew point",
+                    Element.TEMPERATURE,
+                    Element.DEW_POINT);
+        }
+        return true;
+    }
+
+    private double number(Element element, Group group, @Nullable String digits) {
+        if (digits == null || digits.equals("//") || digits.equals("XX") || digits.equals("MM")) {
+            notes.reportedMissing(element, group);
+            return Double.NaN;
+        }
+        double celsius =
+                digits.startsWith("M")
+                        ? -Integer.parseInt(digits.substring(1))
+                        : Integer.parseInt(digits);
+        if (!MoistAir.coversTemperature(UnitScale.CELSIUS.toSi(celsius))) {
+            notes.notUsable(group, "no " + element + " of the free air", element);
+            return Double.NaN;
+        }
+        return celsius;
+    }
+
+    /** Takes the tenths of a remark where each of them rounds to what the body has. */
+    void takeRemark(Group group) {
+        if (tenthsTold || !group.matches(LOOKS_LIKE_TENTHS)) {
+            return;
+        }
+        tenthsTold = true;
+        Matcher tenths = TENTHS.matcher(group.text());
+        if (!tenths.matches()) {
+            notes.leftOut("temperature", group, "the digit of a sign must be 0 or 1; left out");
+            return;
+        }
+        double temperature = celsius(tenths.group(1));
+        String digits = tenths.group(2);
+        double dewPoint = digits == null ? dewPointC : celsius(digits);
+        boolean agrees =
+                Math.abs(temperature - temperatureC) <= ROUNDING_C
+                        && (digits == null || Math.abs(dewPoint - dewPointC) <= ROUNDING_C);
+        if (!agrees) {
+            notes.leftOut("temperature", group, "does not round to what the body has; left out");
+        } else if (dewPoint > temperature) {
+            notes.leftOut("dew point", group, "a dew point above the temperature; left out");
+        } else {
+            temperatureC = temperature;
+            dewPointC = dewPoint;
+        }
+    }
+
+    private static double celsius(String signAndTenths) {
+        double celsius = Integer.parseInt(signAndTenths.substring(1)) / 10.0;
+        return signAndTenths.charAt(0) == '1' ? -celsius : celsius;
+    }
+}

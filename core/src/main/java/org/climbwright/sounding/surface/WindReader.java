@@ -1,0 +1,54 @@
+package org.climbwright.sounding.surface;
+
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Wind, and the range of its direction in a group behind it. */
+final class WindReader implements GroupReader {
+    private static final Pattern WIND = Pattern.compile(".{3,}(KT|MPS|KMH)");
+    private static final Pattern RANGE = Pattern.compile("\\d{3}V\\d{3}");
+    private static final Pattern MISSING = Pattern.compile("(\\d{3}|VRB|///)//(G//)?(KT|MPS|KMH)");
+
+    private final Notes notes;
+    private @Nullable SurfaceWind wind;
+    private boolean begun;
+
+    WindReader(Notes notes) {
+        this.notes = notes;
+    }
+
+    @Nullable SurfaceWind wind() {
+        return wind;
+    }
+
+    @Override
+    public boolean take(Group group) {
+        boolean first = !begun;
+        begun = true;
+        // five slashes without a unit are a wind where it stands, at the front, else a temperature
+        if (group.matches(MISSING) || (first && group.is("/////"))) {
+            notes.reportedMissing(Element.WIND, group);
+        } else if (group.matches(RANGE)) {
+            takeRange(group);
+        } else if (!group.matches(WIND)) {
+            return false;
+        } else if (wind != null) {
+            notes.second(Element.WIND, group);
+        } else {
+            wind = notes.legible(Element.WIND, group, SurfaceWind::parse);
+        }
+        return true;
+    }
+
+    private void takeRange(Group group) {
+        if (wind == null || wind.rangeFrom().isPresent()) {
+            notes.leftOut("wind", group, "a range of directions without its wind; left out");
+            return;
+        }
+        try {
+            wind = SurfaceWind.parse(wind + " " + group.text());
+        } catch (IllegalArgumentException refusal) {
+            notes.leftOut("wind", group, refusal.getMessage() + "; left out");
+        }
+    }
+}

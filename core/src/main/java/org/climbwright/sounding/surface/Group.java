@@ -12,13 +12,18 @@ import java.util.regex.Pattern;
  * @param line line of the report, from 1
  */
 record Group(String text, int line) {
+    // as String.strip has it: with the separators that telegraph lines used
+    private static final String BLANK = "\\p{javaWhitespace}+";
+    private static final String WORD = "\\P{javaWhitespace}+";
+
     private static final Pattern GROUP =
             Pattern.compile(
-                    "(?:\\d{1,2}\\s+\\d{1,2}/\\d{1,2}SM" // two and a half miles
-                            + "|WS\\s+ALL\\s+RWY|WS\\s+R(?:WY)?\\d{2}[LCR]?)(?!\\S)"
-                            + "|\\S+");
+                    "(?:\\d{1,2} \\d{1,2}/\\d{1,2}SM|WS ALL RWY|WS R(?:WY)?\\d{2}[LCR]?)"
+                                    .replace(" ", BLANK)
+                            + "(?!\\P{javaWhitespace})|"
+                            + WORD);
 
-    private static final Pattern SPACE = Pattern.compile("\\s+");
+    private static final Pattern SPACE = Pattern.compile(BLANK);
 
     /** The groups of a text from left to right. */
     static List<Group> in(String text) {

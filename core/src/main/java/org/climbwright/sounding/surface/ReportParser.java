@@ -15,7 +15,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class ReportParser {
     private static final Pattern NAME = Pattern.compile("METAR|SPECI");
-    private static final Pattern STATION = Pattern.compile("[A-Z][A-Z0-9]{3}");
+
+    /** Four letters or digits, but no word of the code. */
+    private static final Pattern STATION = Pattern.compile("(?!AUTO|RMKS)[A-Z][A-Z0-9]{3}");
+
     private static final Pattern TIME = Pattern.compile("(\\d\\d)(\\d\\d)(\\d\\d)Z?");
     private static final Pattern VALIDITY = Pattern.compile("\\d{4}/\\d{4}");
     private static final Pattern CORRECTED = Pattern.compile("COR|CC[A-Z]");

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Prevailing visibility. */
 final class VisibilityReader implements GroupReader {
-    private static final Pattern VISIBILITY = Pattern.compile("CAVOK|\\d{4}(NDV)?|.{1,6}(SM|KM)");
+    private static final Pattern VISIBILITY = Pattern.compile("CAVOK|\\d{4}(NDV)?|.{1,8}(SM|KM)");
     private static final Pattern MISSING = Pattern.compile("////(NDV|SM)?");
 
     private final Notes notes;

@@ -2,6 +2,7 @@ package org.climbwright.sounding.surface;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 import static org.climbwright.sounding.surface.Absence.Cause.GROUP_ABSENT;
 import static org.climbwright.sounding.surface.Absence.Cause.NOT_USABLE;
 import static org.climbwright.sounding.surface.Absence.Cause.REPORTED_MISSING;
@@ -67,12 +68,13 @@ class SurfaceReportTest {
             assertThat(report.staticAirTemperature().orElseThrow().inCelsius()).isEqualTo(10);
         }
 
-        @Test
+        @ParameterizedTest(name = "{0} is {1} miles")
+        @CsvSource({"2 1/2SM, 2.5", "1 10/16SM, 1.625", "20 15/16SM, 20.9375"})
         @DisplayName("visibility in miles and a fraction, told in two words")
-        void twoWords() {
-            SurfaceReport report = of("00000KT 2 1/2SM BR");
+        void twoWords(String words, double miles) {
+            SurfaceReport report = of("00000KT " + words + " BR");
             assertThat(report.visibility().orElseThrow().distance().inMetres())
-                    .isEqualTo(2.5 * 1609.344);
+                    .isCloseTo(miles * 1609.344, within(1e-9));
             assertThat(report.problems()).isEmpty();
         }
 
@@ -82,6 +84,15 @@ class SurfaceReportTest {
             SurfaceWind wind = of("VRB03KT 250V320").wind().orElseThrow();
             assertThat(wind.rangeFrom().orElseThrow().inDegrees()).isEqualTo(250);
             assertThat(wind.rangeTo().orElseThrow().inDegrees()).isEqualTo(320);
+        }
+
+        @Test
+        @DisplayName("groups between blanks of any kind, telegraph separators included")
+        void blanks() {
+            SurfaceReport report = of("27005KT\t2\u001C1/2SM\u001E\u001FBR\r\nBKN010 10/09");
+            assertThat(report.visibility()).hasValue(Visibility.parse("2 1/2SM"));
+            assertThat(report.presentWeather()).containsExactly("BR");
+            assertThat(report.problems()).isEmpty();
         }
 
         @ParameterizedTest(name = "{0}")
@@ -385,6 +396,8 @@ class SurfaceReportTest {
             "SAUS70 KWBC 011200, a station of four letters where this text has \"SAUS70\"",
             "TAF LOWW 011200Z CAVOK, a station of four letters where this text has \"TAF\"",
             "loww 011200Z CAVOK, a station of four letters where this text has \"loww\"",
+            "AUTO 011200Z, a station of four letters where this text has \"AUTO\"",
+            "RMKS 011200Z 9999, a station of four letters where this text has \"RMKS\"",
             "THIS IS NO REPORT, a time of observation where this text has \"IS\"",
             "LOWW, a time of observation where this text has the end of it",
             "LOWW 27005KT CAVOK, a time of observation where this text has \"27005KT\"",

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads IGRA version 2: ascents in fixed columns, as observed or with derived parameters. */
 final class IgraReader {
-    /** Derived lines are 150 columns wide, observed ones 51. */
+    /** Derived lines are 150 columns wide and more, observed ones 51, and 71 with a header. */
     private static final int LONGEST_OBSERVED_LINE = 80;
 
     private final List<ReadingProblem> problems = new ArrayList<>();
@@ -33,12 +33,21 @@ final class IgraReader {
         return new SoundingReading(reader.soundings, reader.problems);
     }
 
-    /** Most lines decide: one may have lost its end, or its line break. */
+    /** Most lines decide, as one may have lost its end or its line break; else the header. */
     private static boolean isDerived(List<String> lines) {
-        List<String> levels =
-                lines.stream().filter(line -> !line.startsWith("#") && !line.isBlank()).toList();
-        long wide = levels.stream().filter(line -> line.length() > LONGEST_OBSERVED_LINE).count();
-        return 2 * wide > levels.size();
+        List<String> written = lines.stream().filter(line -> !line.isBlank()).toList();
+        long wide = written.stream().filter(IgraReader::isWide).count();
+        boolean underWideHeader =
+                written.stream()
+                        .filter(IgraHeader::isOne)
+                        .findFirst()
+                        .filter(IgraReader::isWide)
+                        .isPresent();
+        return 2 * wide > written.size() || (2 * wide == written.size() && underWideHeader);
+    }
+
+    private static boolean isWide(String line) {
+        return line.length() > LONGEST_OBSERVED_LINE;
     }
 
     private void take(SourceLine line) {

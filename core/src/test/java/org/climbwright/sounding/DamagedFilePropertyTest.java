@@ -16,9 +16,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.Tuple;
 
+/** 10,000 cases in all, over listings, both kinds of profiles and both kinds of IGRA files. */
 @Label("A recorded file that was damaged")
 class DamagedFilePropertyTest {
-    @Property(tries = 400, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 4000, edgeCases = EdgeCasesMode.NONE)
     @Label("in some characters, words or lines, is read; only what a line holds comes out of it")
     void damaged(@ForAll("files") String file, @ForAll("damages") List<Damage> damages) {
         String text = String.join("\n", Soundings.lines(file));
@@ -28,14 +29,47 @@ class DamagedFilePropertyTest {
         isReadAsItStands(text);
     }
 
-    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
     @Label("by a cut anywhere is read up to there")
     void cut(@ForAll("files") String file, @ForAll("shares") double share) {
         String text = String.join("\n", Soundings.lines(file));
         isReadAsItStands(text.substring(0, (int) (share * text.length())));
     }
 
-    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
+    @Label("by a cut, in fixed columns, gives no part of a number for a number")
+    void cutNumber(@ForAll("inColumns") String file, @ForAll("shares") double share) {
+        String text = String.join("\n", Soundings.lines(file));
+        List<Sounding> whole = SoundingReader.read(text.lines().toList()).soundings();
+        String rest = text.substring(0, (int) (share * text.length()));
+        List<Sounding> cut = SoundingReader.read(rest.lines().toList()).soundings();
+        for (int i = 0; i < cut.size(); i++) {
+            List<SoundingLevel> levels = whole.get(i).levels();
+            for (SoundingLevel level : cut.get(i).levels()) {
+                // A level whose depression was cut off has the dew point of its relative humidity.
+                boolean anyDewPoint = file.equals(Soundings.IGRA_DATA);
+                assertThat(levels.stream().anyMatch(one -> isPartOf(level, one, anyDewPoint)))
+                        .as("a level of the whole file that holds the %s", level)
+                        .isTrue();
+            }
+        }
+    }
+
+    /** Every number of a level is the other's. */
+    private static boolean isPartOf(SoundingLevel level, SoundingLevel whole, boolean anyDewPoint) {
+        return isPartOf(level.pressurePa(), whole.pressurePa())
+                && isPartOf(level.geopotentialAltitudeM(), whole.geopotentialAltitudeM())
+                && isPartOf(level.temperatureK(), whole.temperatureK())
+                && (anyDewPoint || isPartOf(level.dewPointK(), whole.dewPointK()))
+                && isPartOf(level.eastwardMps(), whole.eastwardMps())
+                && isPartOf(level.northwardMps(), whole.northwardMps());
+    }
+
+    private static boolean isPartOf(double number, double whole) {
+        return Double.isNaN(number) || number == whole;
+    }
+
+    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
     @Label("by a shuffle of its lines is read")
     void shuffled(@ForAll("files") String file, @ForAll long seed) {
         List<String> lines = Soundings.lines(file);
@@ -43,7 +77,7 @@ class DamagedFilePropertyTest {
         isReadAsItStands(String.join("\n", lines));
     }
 
-    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 2000, edgeCases = EdgeCasesMode.NONE)
     @Label("all over, every few bytes, is read")
     void noisy(@ForAll("files") String file, @ForAll("noise") int oneIn, @ForAll long seed) {
         StringBuilder text = new StringBuilder(String.join("\n", Soundings.lines(file)));
@@ -54,7 +88,7 @@ class DamagedFilePropertyTest {
         isReadAsItStands(text.toString());
     }
 
-    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
     @Label("to nothing but noise is read")
     void onlyNoise(@ForAll("noises") String text) {
         isReadAsItStands(text);
@@ -115,7 +149,19 @@ class DamagedFilePropertyTest {
 
     @Provide
     Arbitrary<String> files() {
-        return Arbitraries.of(Soundings.files());
+        return Arbitraries.oneOf(
+                Arbitraries.of(Soundings.PROFILES).map(name -> name + ".csv"),
+                Arbitraries.of(Soundings.OTHER_NAMES),
+                inColumns());
+    }
+
+    @Provide
+    Arbitrary<String> inColumns() {
+        return Arbitraries.oneOf(
+                Arbitraries.of(Soundings.LISTINGS.keySet()),
+                Arbitraries.of(Soundings.PAGE),
+                Arbitraries.of(Soundings.IGRA_DATA),
+                Arbitraries.of(Soundings.IGRA_DERIVED));
     }
 
     @Provide
@@ -145,7 +191,7 @@ class DamagedFilePropertyTest {
     @Provide
     Arbitrary<String> noises() {
         return Arbitraries.strings()
-                .withChars("#USM00070026 -9,.\n\r8E+eN")
+                .withChars("#USM00070026 -9,.\n\r8E+eN<PRESHGTMDWK>")
                 .withCharRange('\0', '\u00FF')
                 .ofMaxLength(400);
     }

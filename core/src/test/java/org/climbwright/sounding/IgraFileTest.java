@@ -98,6 +98,32 @@ class IgraFileTest {
         };
     }
 
+    /**
+     * Over ice it would be 1.5 K at -20 °C; in dry and cold air formulas of the makers part more.
+     */
+    @Test
+    @DisplayName("has relative humidities over water: they tell the dew points of its depressions")
+    void relativeHumidity() {
+        List<String> lines = Soundings.lines(Soundings.IGRA_DATA);
+        lines.replaceAll(
+                line ->
+                        line.startsWith("#")
+                                ? line
+                                : line.substring(0, 34) + "-9999" + line.substring(39));
+        List<SoundingLevel> ofHumidity = SoundingReader.read(lines).soundings().get(0).levels();
+        int compared = 0;
+        for (int i = 0; i < ofHumidity.size(); i++) {
+            SoundingLevel level = first.levels().get(i);
+            assertThat(ofHumidity.get(i).dewPoint().isPresent())
+                    .isEqualTo(level.dewPoint().isPresent());
+            if (level.temperatureK() - level.dewPointK() < 6.0) {
+                compared++;
+                assertThat(ofHumidity.get(i).dewPointK()).isEqualTo(level.dewPointK(), within(0.1));
+            }
+        }
+        assertThat(compared).isEqualTo(14);
+    }
+
     @Test
     @DisplayName("has 100 winds at a height only; each stands at the pressure the air has there")
     void windsByHeight() {

@@ -304,6 +304,21 @@ class IgraReaderTest {
         }
 
         @Test
+        @DisplayName("a file of derived parameters that was cut in its first level, as such")
+        void cutDerivedFile() {
+            String cut = DERIVED.substring(0, 36); // up to a part of PTEMP
+            SoundingReading reading = SoundingReader.read(List.of(DERIVED_HEADER, cut));
+            assertThat(reading.problems())
+                    .containsExactly(
+                            new ReadingProblem(2, "VAPPRESS", "", "cut off; taken as missing"),
+                            new ReadingProblem(2, "UWND", "", "cut off; taken as missing"),
+                            new ReadingProblem(2, "VWND", "", "cut off; taken as missing"));
+            SoundingLevel level = reading.soundings().get(0).levels().get(0);
+            assertThat(level.pressurePa()).isEqualTo(102095.0);
+            assertThat(level.temperatureK()).isEqualTo(274.9, within(1e-12));
+        }
+
+        @Test
         @DisplayName("a file that was cut: levels announced and found")
         void cutFile() {
             SoundingReading reading = read(HEADER, GROUND, ALOFT);

@@ -42,7 +42,7 @@ final class LargestDifferences {
                         System.out.println(
                                 String.format(
                                         Locale.ROOT,
-                                        "largest difference: %-52s %3d rows  %9.2g %-3s  %s",
+                                        "largest difference: %-62s %3d rows  %9.2g %-3s  %s",
                                         quantity,
                                         largest.rows,
                                         largest.difference,

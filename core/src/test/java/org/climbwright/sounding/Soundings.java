@@ -40,6 +40,9 @@ public final class Soundings {
                     "20110522_OUN_12Z.txt", "w72357_oun_20110522_capped",
                     "jan20_sounding.txt", "w72357_oun_jan20_inversion");
 
+    /** Not a file: both listings on a web page. */
+    static final String PAGE = "a page of listings";
+
     static final String IGRA_DATA = "USM00070026-data.txt";
     static final String IGRA_DERIVED = "USM00070026-drvd.txt";
 
@@ -77,11 +80,37 @@ public final class Soundings {
     }
 
     static List<String> lines(String file) {
+        if (file.equals(PAGE)) {
+            return page();
+        }
         try {
             return Files.readAllLines(path(file), StandardCharsets.ISO_8859_1);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static List<String> page() {
+        List<String> page = new ArrayList<>();
+        page.add("<HTML>");
+        page.add("<TITLE>Upper air soundings</TITLE>");
+        page.add("<BODY BGCOLOR=\"white\">");
+        for (String file : List.of("20110522_OUN_12Z.txt", "jan20_sounding.txt")) {
+            List<String> lines = new ArrayList<>(Soundings.lines(file));
+            if (WyomingTitle.isOne(lines.get(0))) {
+                page.add("<H2>" + lines.remove(0) + "</H2>");
+            }
+            page.add("<PRE>");
+            page.addAll(lines);
+            page.add("</PRE><H3>Station information and sounding indices</H3><PRE>");
+            page.add("                         Station identifier: OUN");
+            page.add("                           Observation time: 110522/1200");
+            page.add("                          Station elevation: 345.0");
+            page.add("</PRE>");
+            page.add("<P>Description of the <A HREF=\"columns.html\">data columns</A>.");
+        }
+        page.add("</BODY></HTML>");
+        return page;
     }
 
     /** The one ascent of a profile in which nothing is wrong. */

@@ -158,26 +158,7 @@ class WyomingReaderTest {
     @Test
     @DisplayName("may be one of several on a page with its tags, links and indices")
     void page() {
-        List<String> page = new ArrayList<>();
-        page.add("<HTML>");
-        page.add("<TITLE>Upper air soundings</TITLE>");
-        page.add("<BODY BGCOLOR=\"white\">");
-        for (String file : List.of("20110522_OUN_12Z.txt", "jan20_sounding.txt")) {
-            List<String> lines = new ArrayList<>(Soundings.lines(file));
-            if (WyomingTitle.isOne(lines.get(0))) {
-                page.add("<H2>" + lines.remove(0) + "</H2>");
-            }
-            page.add("<PRE>");
-            page.addAll(lines);
-            page.add("</PRE><H3>Station information and sounding indices</H3><PRE>");
-            page.add("                         Station identifier: OUN");
-            page.add("                           Observation time: 110522/1200");
-            page.add("                          Station elevation: 345.0");
-            page.add("</PRE>");
-            page.add("<P>Description of the <A HREF=\"columns.html\">data columns</A>.");
-        }
-        page.add("</BODY></HTML>");
-        SoundingReading reading = SoundingReader.read(page);
+        SoundingReading reading = SoundingReader.read(Soundings.lines(Soundings.PAGE));
         assertThat(reading.problems()).isEmpty();
         assertThat(reading.soundings())
                 .containsExactly(

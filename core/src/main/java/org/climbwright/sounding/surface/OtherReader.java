@@ -30,8 +30,7 @@ final class OtherReader implements GroupReader {
 
     @Override
     public boolean take(Group group) {
-        // nine slashes are cloud
-        if (!group.matches(KNOWN) || !group.text().matches(".*[0-9A-Z].*")) {
+        if (!group.matches(KNOWN)) {
             return false;
         }
         keep(group);

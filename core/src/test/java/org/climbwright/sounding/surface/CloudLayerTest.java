@@ -39,7 +39,7 @@ class CloudLayerTest {
         assertThat(layer.base().map(Height::inFeet).orElse(null)).isEqualTo(feet);
         assertThat(layer.type()).isEqualTo(type);
         assertThat(layer).hasToString(text);
-        SurfaceReport report = Reports.of("9999 " + text);
+        SurfaceReport report = Reports.reportOf("9999 " + text);
         assertThat(report.cloudLayers()).containsExactly(layer);
         assertThat(report.sky()).isEqualTo(Sky.LAYERS);
         assertThat(report.problems()).isEmpty();

@@ -91,7 +91,7 @@ class JoinedSoundingPropertyTest {
         return Combinators.combine(degrees, spread, qnh)
                 .as(
                         (temperature, less, hectopascals) ->
-                                Reports.of(
+                                Reports.reportOf(
                                         String.format(
                                                 Locale.ROOT,
                                                 "27010KT CAVOK %02d/%s Q%04d",

@@ -44,7 +44,10 @@ class ReportRoundTripPropertyTest {
             @ForAll @IntRange(max = 80) int more,
             @ForAll("windUnits") String unit) {
         SurfaceWind wind =
-                Reports.of(format("%03d%02dG%02d%s CAVOK", tens * 10, speed, speed + more, unit))
+                Reports.reportOf(
+                                format(
+                                        "%03d%02dG%02d%s CAVOK",
+                                        tens * 10, speed, speed + more, unit))
                         .wind()
                         .orElseThrow();
         double mps =
@@ -63,7 +66,7 @@ class ReportRoundTripPropertyTest {
     @Label("says its visibility in metres")
     void visibility(@ForAll @IntRange(min = 1, max = 9998) int metres) {
         Visibility visibility =
-                Reports.of(format("27005KT %04d BKN010", metres)).visibility().orElseThrow();
+                Reports.reportOf(format("27005KT %04d BKN010", metres)).visibility().orElseThrow();
         assertThat(visibility.distance().inMetres()).isEqualTo(metres);
         assertThat(visibility.bound()).isEqualTo(Visibility.Bound.AS_TOLD);
     }
@@ -74,7 +77,7 @@ class ReportRoundTripPropertyTest {
             @ForAll @IntRange(max = 20) int whole,
             @ForAll @IntRange(min = 1, max = 15) int sixteenths) {
         String before = whole == 0 ? "" : whole + " ";
-        SurfaceReport report = Reports.of("27005KT " + before + sixteenths + "/16SM BKN010");
+        SurfaceReport report = Reports.reportOf("27005KT " + before + sixteenths + "/16SM BKN010");
         assertThat(report.visibility().orElseThrow().distance().inMetres())
                 .isCloseTo((whole + sixteenths / 16.0) * 1609.344, within(ULPS));
         assertThat(report.problems()).isEmpty();
@@ -83,7 +86,8 @@ class ReportRoundTripPropertyTest {
     @Property
     @Label("says its layers of cloud, in their order")
     void cloud(@ForAll("layers") List<String> layers) {
-        SurfaceReport report = Reports.of("9999 " + String.join(" ", layers) + " 10/09 Q1013");
+        SurfaceReport report =
+                Reports.reportOf("9999 " + String.join(" ", layers) + " 10/09 Q1013");
         assertThat(report.cloudLayers().stream().map(CloudLayer::toString)).isEqualTo(layers);
         assertThat(report.cloudLayers().stream().map(layer -> layer.base().map(Height::inFeet)))
                 .isEqualTo(
@@ -106,7 +110,7 @@ class ReportRoundTripPropertyTest {
             @ForAll @IntRange(max = 28) int spread) {
         int dewPoint = temperature - spread;
         SurfaceReport report =
-                Reports.of("CAVOK " + code(temperature) + "/" + code(dewPoint) + " Q1013");
+                Reports.reportOf("CAVOK " + code(temperature) + "/" + code(dewPoint) + " Q1013");
         assertThat(report.staticAirTemperature().orElseThrow().inCelsius()).isEqualTo(temperature);
         assertThat(report.dewPoint().orElseThrow().inCelsius()).isEqualTo(dewPoint);
         assertThat(report.problems()).isEmpty();
@@ -119,7 +123,7 @@ class ReportRoundTripPropertyTest {
             @ForAll @IntRange(max = 300) int spread) {
         int dewPoint = temperature - spread;
         SurfaceReport report =
-                Reports.of(
+                Reports.reportOf(
                         "10SM CLR "
                                 + code(rounded(temperature))
                                 + "/"
@@ -138,10 +142,11 @@ class ReportRoundTripPropertyTest {
     void qnh(
             @ForAll @IntRange(min = 850, max = 1100) int hectopascals,
             @ForAll @IntRange(min = 2511, max = 3248) int hundredths) {
-        ReportedQnh metric = Reports.of(format("CAVOK Q%04d", hectopascals)).qnh().orElseThrow();
+        ReportedQnh metric =
+                Reports.reportOf(format("CAVOK Q%04d", hectopascals)).qnh().orElseThrow();
         assertThat(metric.setting().inHectopascals()).isEqualTo(hectopascals);
         assertThat(metric.unit()).isEqualTo(ReportedQnh.Unit.HECTOPASCAL);
-        ReportedQnh inches = Reports.of(format("10SM A%04d", hundredths)).qnh().orElseThrow();
+        ReportedQnh inches = Reports.reportOf(format("10SM A%04d", hundredths)).qnh().orElseThrow();
         assertThat(inches.setting().inInchesOfMercury()).isEqualTo(hundredths / 100.0);
         assertThat(inches.unit()).isEqualTo(ReportedQnh.Unit.INCH_OF_MERCURY);
     }
@@ -151,11 +156,11 @@ class ReportRoundTripPropertyTest {
     void bothUnits(@ForAll("exactQnhs") double hectopascals) {
         int whole = (int) Math.floor(hectopascals);
         int hundredths = (int) Math.floor(hectopascals / 33.86388640341 * 100.0);
-        SurfaceReport report = Reports.of(format("CAVOK Q%04d A%04d", whole, hundredths));
+        SurfaceReport report = Reports.reportOf(format("CAVOK Q%04d A%04d", whole, hundredths));
         assertThat(report.qnh().orElseThrow().setting().inHectopascals()).isEqualTo(whole);
         assertThat(report.problems()).isEmpty();
         // more than both roundings away: 1 hPa and 0.34 hPa
-        SurfaceReport other = Reports.of(format("CAVOK Q%04d A%04d", whole, hundredths + 5));
+        SurfaceReport other = Reports.reportOf(format("CAVOK Q%04d A%04d", whole, hundredths + 5));
         assertThat(other.problems()).hasSize(1);
     }
 

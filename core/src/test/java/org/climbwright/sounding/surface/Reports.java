@@ -32,7 +32,7 @@ final class Reports {
     }
 
     /** A report whose body is these groups. */
-    static SurfaceReport of(String groups) {
+    static SurfaceReport reportOf(String groups) {
         return SurfaceReportReader.parse("LOWW 011200Z " + groups);
     }
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
-import static org.climbwright.sounding.surface.Reports.of;
+import static org.climbwright.sounding.surface.Reports.reportOf;
 
 import java.util.List;
 import org.climbwright.atmosphere.AirState;
@@ -31,20 +31,18 @@ class SurfaceAirTest {
     @DisplayName("has the pressure of the barometer, or less by what QNH is rounded down")
     void pressure(String sounding, double heightM, double pressureHpa, double qnhHpa) {
         double pressure =
-                of("CAVOK 10/09 Q" + String.format("%04d", (int) qnhHpa))
+                reportOf("CAVOK 10/09 Q" + String.format("%04d", (int) qnhHpa))
                                 .air(GeopotentialAltitude.ofMetres(heightM))
                                 .pressurePa()
                         / 100.0;
         // the table has QNH to 0.01 hPa, which is as much at the aerodrome or less
         assertThat(pressureHpa - pressure)
-                .isCloseTo(
-                        (qnhHpa - (int) qnhHpa) * slope(heightM, pressureHpa, qnhHpa),
-                        within(0.006));
+                .isCloseTo((qnhHpa - (int) qnhHpa) * slope(pressureHpa, qnhHpa), within(0.006));
         assertThat(pressureHpa - pressure).isBetween(-0.006, 1.0);
     }
 
     /** How much the pressure at the aerodrome changes with QNH: (p / QNH)^(1 - R L / g). */
-    private static double slope(double heightM, double pressureHpa, double qnhHpa) {
+    private static double slope(double pressureHpa, double qnhHpa) {
         return Math.pow(pressureHpa / qnhHpa, 1.0 - 287.05287 * 0.0065 / 9.80665);
     }
 
@@ -70,14 +68,14 @@ class SurfaceAirTest {
                 Math.pow(
                         Math.pow(qnhHpa, k) - Math.pow(1013.25, k) * 0.0065 / 288.15 * heightM,
                         1.0 / k);
-        AirState air = of("CAVOK 10/09 " + group).air(GeopotentialAltitude.ofMetres(heightM));
+        AirState air = reportOf("CAVOK 10/09 " + group).air(GeopotentialAltitude.ofMetres(heightM));
         assertThat(air.pressurePa() / 100.0).isCloseTo(expected, within(1e-9));
     }
 
     @Test
     @DisplayName("has the temperature and the dew point of the report, at the elevation")
     void parts() {
-        AirState air = of("CAVOK 40/M05 Q1009").air(GeopotentialAltitude.ofMetres(1550));
+        AirState air = reportOf("CAVOK 40/M05 Q1009").air(GeopotentialAltitude.ofMetres(1550));
         assertThat(air.staticAirTemperature()).isEqualTo(StaticAirTemperature.ofCelsius(40));
         assertThat(air.dewPoint().orElseThrow().inCelsius()).isCloseTo(-5.0, within(1e-6));
         assertThat(air.geopotentialAltitude()).hasValue(GeopotentialAltitude.ofMetres(1550));
@@ -87,7 +85,7 @@ class SurfaceAirTest {
     @Test
     @DisplayName("has no humidity where the dew point is not known")
     void noHumidity() {
-        AirState air = of("CAVOK 40/ Q1009").air(GeopotentialAltitude.ofMetres(1550));
+        AirState air = reportOf("CAVOK 40/ Q1009").air(GeopotentialAltitude.ofMetres(1550));
         assertThat(air.isHumidityKnown()).isFalse();
         assertThat(air.dewPoint()).isEmpty();
     }
@@ -104,7 +102,7 @@ class SurfaceAirTest {
     @DisplayName("does not exist without temperature and QNH, and the refusal says why")
     void noAir(String groups, String why) {
         assertThatIllegalStateException()
-                .isThrownBy(() -> of(groups).air(GeopotentialAltitude.ofMetres(100)))
+                .isThrownBy(() -> reportOf(groups).air(GeopotentialAltitude.ofMetres(100)))
                 .withMessage("air needs temperature and QNH, but the report of LOWW has " + why);
     }
 
@@ -113,7 +111,7 @@ class SurfaceAirTest {
     class Joined {
         // standard pressure at 100 m is 1001.29 hPa: QNH 1013 gives 1001.04 hPa there
         private final GeopotentialAltitude elevation = GeopotentialAltitude.ofMetres(100);
-        private final SurfaceReport report = of("27010MPS CAVOK 20/15 Q1013");
+        private final SurfaceReport report = reportOf("27010MPS CAVOK 20/15 Q1013");
 
         @Test
         @DisplayName("is its lowest level, and above it the ascent is as it was")
@@ -139,7 +137,7 @@ class SurfaceAirTest {
         @DisplayName("has no wind and no dew point where the report tells none to compute with")
         void partsMissing(String groups) {
             Sounding joined =
-                    of(groups)
+                    reportOf(groups)
                             .joinedWith(
                                     Sounding.of("", "", List.of(level(900, 1010, 12))), elevation);
             assertThat(joined.levels().get(0).wind()).isEmpty();
@@ -196,7 +194,7 @@ class SurfaceAirTest {
         void noTemperature() {
             Sounding sounding = Sounding.of("", "", List.of(level(900, 1010, 12)));
             assertThatIllegalStateException()
-                    .isThrownBy(() -> of("CAVOK Q1013").joinedWith(sounding, elevation))
+                    .isThrownBy(() -> reportOf("CAVOK Q1013").joinedWith(sounding, elevation))
                     .withMessageContaining("no temperature");
         }
 
@@ -205,7 +203,7 @@ class SurfaceAirTest {
         void atmosphere() {
             Sounding sounding = Soundings.profile("v11035_vienna_winter");
             GeopotentialAltitude vienna = GeopotentialAltitude.ofMetres(183);
-            SurfaceReport warm = of("27010MPS CAVOK 08/01 Q1025");
+            SurfaceReport warm = reportOf("27010MPS CAVOK 08/01 Q1025");
             Sounding joined = warm.joinedWith(sounding, vienna);
             PressureAltitude ground = warm.air(vienna).pressureAltitude();
             assertThat(joined.atmosphere().at(ground).staticAirTemperature().inCelsius())

@@ -131,7 +131,7 @@ class SurfaceReportReaderTest {
     @Test
     @DisplayName("gives a result that nobody changes")
     void isImmutable() {
-        List<SurfaceReport> reports = new ArrayList<>(List.of(Reports.of("CAVOK")));
+        List<SurfaceReport> reports = new ArrayList<>(List.of(Reports.reportOf("CAVOK")));
         SurfaceReportReading reading = new SurfaceReportReading(reports, List.of());
         reports.clear();
         assertThat(reading.reports()).isUnmodifiable().hasSize(1);

@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import static org.climbwright.sounding.surface.Absence.Cause.GROUP_ABSENT;
 import static org.climbwright.sounding.surface.Absence.Cause.NOT_USABLE;
 import static org.climbwright.sounding.surface.Absence.Cause.REPORTED_MISSING;
-import static org.climbwright.sounding.surface.Reports.of;
+import static org.climbwright.sounding.surface.Reports.reportOf;
 
 import java.io.IOException;
 import java.time.LocalTime;
 import java.util.List;
+import org.climbwright.atmosphere.AirState;
+import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.sounding.ReadingProblem;
 import org.climbwright.testing.Streams;
 import org.junit.jupiter.api.DisplayName;
@@ -72,7 +74,7 @@ class SurfaceReportTest {
         @CsvSource({"2 1/2SM, 2.5", "1 10/16SM, 1.625", "20 15/16SM, 20.9375"})
         @DisplayName("visibility in miles and a fraction, told in two words")
         void twoWords(String words, double miles) {
-            SurfaceReport report = of("00000KT " + words + " BR");
+            SurfaceReport report = reportOf("00000KT " + words + " BR");
             assertThat(report.visibility().orElseThrow().distance().inMetres())
                     .isCloseTo(miles * 1609.344, within(1e-9));
             assertThat(report.problems()).isEmpty();
@@ -81,7 +83,7 @@ class SurfaceReportTest {
         @Test
         @DisplayName("the range of directions with its wind")
         void range() {
-            SurfaceWind wind = of("VRB03KT 250V320").wind().orElseThrow();
+            SurfaceWind wind = reportOf("VRB03KT 250V320").wind().orElseThrow();
             assertThat(wind.rangeFrom().orElseThrow().inDegrees()).isEqualTo(250);
             assertThat(wind.rangeTo().orElseThrow().inDegrees()).isEqualTo(320);
         }
@@ -89,7 +91,7 @@ class SurfaceReportTest {
         @Test
         @DisplayName("groups between blanks of any kind, telegraph separators included")
         void blanks() {
-            SurfaceReport report = of("27005KT\t2\u001C1/2SM\u001E\u001FBR\r\nBKN010 10/09");
+            SurfaceReport report = reportOf("27005KT\t2\u001C1/2SM\u001E\u001FBR\r\nBKN010 10/09");
             assertThat(report.visibility()).hasValue(Visibility.parse("2 1/2SM"));
             assertThat(report.presentWeather()).containsExactly("BR");
             assertThat(report.problems()).isEmpty();
@@ -103,7 +105,7 @@ class SurfaceReportTest {
                 })
         @DisplayName("present weather as text")
         void weather(String group) {
-            SurfaceReport report = of("27005KT 4000 " + group + " BKN010");
+            SurfaceReport report = reportOf("27005KT 4000 " + group + " BKN010");
             assertThat(report.presentWeather()).containsExactly(group);
             assertThat(report.problems()).isEmpty();
         }
@@ -127,7 +129,7 @@ class SurfaceReportTest {
                 })
         @DisplayName("a known group that makes no element here, and takes it for no other")
         void others(String group) {
-            SurfaceReport report = of("27005KT 6000 " + group + " BKN010 10/09 Q1013");
+            SurfaceReport report = reportOf("27005KT 6000 " + group + " BKN010 10/09 Q1013");
             assertThat(report.otherGroups()).containsExactly(group);
             assertThat(report.visibility()).hasValue(Visibility.parse("6000"));
             assertThat(report.presentWeather()).isEmpty();
@@ -151,7 +153,7 @@ class SurfaceReportTest {
         })
         @DisplayName("each way to say that there is no cloud apart from the others")
         void sky(String groups, Sky sky) {
-            SurfaceReport report = of(groups);
+            SurfaceReport report = reportOf(groups);
             assertThat(report.sky()).isEqualTo(sky);
             assertThat(report.cloudLayers()).hasSize(sky == Sky.LAYERS ? 1 : 0);
             assertThat(report.whyMissing(Element.CLOUD).isPresent())
@@ -162,7 +164,7 @@ class SurfaceReportTest {
         @Test
         @DisplayName("obscured sky and the layers told with it")
         void obscuredWithLayers() {
-            SurfaceReport report = of("0100 FG VV002 OVC010");
+            SurfaceReport report = reportOf("0100 FG VV002 OVC010");
             assertThat(report.sky()).isEqualTo(Sky.OBSCURED);
             assertThat(report.verticalVisibility().orElseThrow().inFeet()).isEqualTo(200);
             assertThat(report.cloudLayers()).containsExactly(CloudLayer.parse("OVC010"));
@@ -187,7 +189,7 @@ class SurfaceReportTest {
         })
         @DisplayName("temperature and dew point, each by itself")
         void temperatures(String group, Double temperature, Double dewPoint) {
-            SurfaceReport report = of("27005KT CAVOK " + group + " Q1013");
+            SurfaceReport report = reportOf("27005KT CAVOK " + group + " Q1013");
             assertThat(report.staticAirTemperature().map(t -> t.inCelsius()).orElse(null))
                     .isEqualTo(temperature);
             assertThat(report.dewPoint().map(t -> t.inCelsius()).orElse(null)).isEqualTo(dewPoint);
@@ -211,7 +213,8 @@ class SurfaceReportTest {
         })
         @DisplayName("tenths of the remarks that round to the whole degrees, a half either way")
         void tenths(String group, String remark, double temperature, Double dewPoint) {
-            SurfaceReport report = of("27005KT 10SM CLR " + group + " A2992 RMK AO2 " + remark);
+            SurfaceReport report =
+                    reportOf("27005KT 10SM CLR " + group + " A2992 RMK AO2 " + remark);
             assertThat(report.staticAirTemperature().orElseThrow().inCelsius())
                     .isEqualTo(temperature);
             assertThat(report.dewPoint().map(t -> t.inCelsius()).orElse(null)).isEqualTo(dewPoint);
@@ -231,8 +234,8 @@ class SurfaceReportTest {
                 })
         @DisplayName("the observation only: what follows its end changes nothing")
         void endOfBody(String rest) {
-            SurfaceReport report = of("27005KT 9999 SCT016 27/24 Q1008 " + rest);
-            SurfaceReport alone = of("27005KT 9999 SCT016 27/24 Q1008");
+            SurfaceReport report = reportOf("27005KT 9999 SCT016 27/24 Q1008 " + rest);
+            SurfaceReport alone = reportOf("27005KT 9999 SCT016 27/24 Q1008");
             assertThat(report.visibility()).isEqualTo(alone.visibility());
             assertThat(report.presentWeather()).isEmpty();
             assertThat(report.cloudLayers()).isEqualTo(alone.cloudLayers());
@@ -244,7 +247,7 @@ class SurfaceReportTest {
         @Test
         @DisplayName("the first of two QNHs, which agree within their rounding")
         void twoQnhs() {
-            SurfaceReport report = of("CAVOK 40/M05 Q1009 A2980");
+            SurfaceReport report = reportOf("CAVOK 40/M05 Q1009 A2980");
             assertThat(report.qnh()).hasValue(ReportedQnh.parse("Q1009"));
             assertThat(report.problems()).isEmpty();
         }
@@ -252,7 +255,7 @@ class SurfaceReportTest {
         @Test
         @DisplayName("the QNH in inches where that in hectopascals is slashes")
         void secondUnit() {
-            SurfaceReport report = of("CAVOK 40/M05 Q//// A2980");
+            SurfaceReport report = reportOf("CAVOK 40/M05 Q//// A2980");
             assertThat(report.qnh()).hasValue(ReportedQnh.parse("A2980"));
             assertThat(report.whyMissing(Element.QNH)).isEmpty();
         }
@@ -279,7 +282,7 @@ class SurfaceReportTest {
         })
         @DisplayName("an element that the station says it does not know")
         void reported(Element element, String group) {
-            SurfaceReport report = of(group);
+            SurfaceReport report = reportOf(group);
             assertThat(report.whyMissing(element))
                     .hasValue(new Absence(element, REPORTED_MISSING, group, "reported as missing"));
             assertThat(report.problems()).isEmpty();
@@ -289,7 +292,7 @@ class SurfaceReportTest {
         @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "TIME")
         @DisplayName("an element of which there is no group")
         void absent(Element element) {
-            assertThat(of("").whyMissing(element))
+            assertThat(reportOf("").whyMissing(element))
                     .hasValue(
                             new Absence(element, GROUP_ABSENT, "", "the report has no such group"));
         }
@@ -312,7 +315,7 @@ class SurfaceReportTest {
         })
         @DisplayName("an element whose group cannot be used, and lists the group as a problem")
         void notUsable(Element element, String group, String reason) {
-            SurfaceReport report = of(group);
+            SurfaceReport report = reportOf(group);
             assertThat(report.whyMissing(element))
                     .hasValue(new Absence(element, NOT_USABLE, group, reason));
             assertThat(report.problems())
@@ -329,7 +332,7 @@ class SurfaceReportTest {
         @ValueSource(strings = {"Q0849", "Q1101", "Q2992", "Q0000", "A2509", "A3249", "A1013"})
         @DisplayName("a QNH outside 850 to 1100 hPa, which is never taken as a number")
         void impossibleQnh(String group) {
-            SurfaceReport report = of("CAVOK 10/09 " + group);
+            SurfaceReport report = reportOf("CAVOK 10/09 " + group);
             assertThat(report.qnh()).isEmpty();
             Absence absence = report.whyMissing(Element.QNH).orElseThrow();
             assertThat(absence.cause()).isEqualTo(NOT_USABLE);
@@ -340,7 +343,7 @@ class SurfaceReportTest {
         @Test
         @DisplayName("the dew point, not the temperature below it")
         void dewPointAbove() {
-            SurfaceReport report = of("CAVOK 17/18 Q1013");
+            SurfaceReport report = reportOf("CAVOK 17/18 Q1013");
             assertThat(report.staticAirTemperature().orElseThrow().inCelsius()).isEqualTo(17);
             assertThat(report.dewPoint()).isEmpty();
         }
@@ -371,7 +374,7 @@ class SurfaceReportTest {
         @Test
         @DisplayName("nothing of an illegible group that a legible one follows")
         void secondChance() {
-            SurfaceReport report = of("CAVOK 1x/08 10/08 Q10x9 Q1013");
+            SurfaceReport report = reportOf("CAVOK 1x/08 10/08 Q10x9 Q1013");
             assertThat(report.whyMissing(Element.TEMPERATURE)).isEmpty();
             assertThat(report.whyMissing(Element.QNH)).isEmpty();
             assertThat(report.problems()).hasSize(2);
@@ -380,7 +383,7 @@ class SurfaceReportTest {
         @Test
         @DisplayName("slashes beside other cloud, kept as a group of no meaning here")
         void slashesBesideCloud() {
-            SurfaceReport report = of("9999 FEW020 //////");
+            SurfaceReport report = reportOf("9999 FEW020 //////");
             assertThat(report.cloudLayers()).hasSize(1);
             assertThat(report.otherGroups()).containsExactly("//////");
         }
@@ -427,8 +430,8 @@ class SurfaceReportTest {
         })
         @DisplayName("tenths that do not fit the whole degrees, which stay")
         void tenths(String group, String remark, String reason) {
-            SurfaceReport report = of("10SM CLR " + group + " A2992 RMK " + remark);
-            SurfaceReport without = of("10SM CLR " + group + " A2992");
+            SurfaceReport report = reportOf("10SM CLR " + group + " A2992 RMK " + remark);
+            SurfaceReport without = reportOf("10SM CLR " + group + " A2992");
             assertThat(report.staticAirTemperature()).isEqualTo(without.staticAirTemperature());
             assertThat(report.dewPoint()).isEqualTo(without.dewPoint());
             assertThat(report.problems())
@@ -443,7 +446,7 @@ class SurfaceReportTest {
         @Test
         @DisplayName("a second QNH that is another by more than both are rounded")
         void otherQnh() {
-            SurfaceReport report = of("CAVOK 40/M05 Q1009 A2983");
+            SurfaceReport report = reportOf("CAVOK 40/M05 Q1009 A2983");
             assertThat(report.qnh()).hasValue(ReportedQnh.parse("Q1009"));
             assertThat(report.problems())
                     .containsExactly(
@@ -468,6 +471,7 @@ class SurfaceReportTest {
             "FEW010 NSC, cloud, NSC, something else is told of the sky; left out",
             "SKC NSC, cloud, NSC, something else is told of the sky; left out",
             "CAVOK FEW010, cloud, CAVOK, contradicts the cloud behind it; left out",
+            "CAVOK FEW010 BKN020, cloud, CAVOK, contradicts the cloud behind it; left out",
             "NCD VV001, cloud, NCD, contradicts the cloud behind it; left out",
             "BLAHBLAH, line, BLAHBLAH, not a group that is known here; left out",
             "///, line, ///, not a group that is known here; left out",
@@ -476,14 +480,14 @@ class SurfaceReportTest {
         })
         @DisplayName("what is told a second time, or fits nothing")
         void leftOut(String groups, String field, String text, String reason) {
-            assertThat(of(groups).problems())
+            assertThat(reportOf(groups).problems())
                     .containsExactly(new ReadingProblem(1, field, text, reason));
         }
 
         @Test
         @DisplayName("to let no cloud stand beside cloud")
         void betterACloudTooMany() {
-            SurfaceReport report = of("CAVOK FEW010CB");
+            SurfaceReport report = reportOf("CAVOK FEW010CB");
             assertThat(report.sky()).isEqualTo(Sky.LAYERS);
             assertThat(report.cloudLayers()).containsExactly(CloudLayer.parse("FEW010CB"));
             assertThat(report.visibility()).hasValue(Visibility.parse("CAVOK"));
@@ -491,16 +495,39 @@ class SurfaceReportTest {
     }
 
     @Test
+    @DisplayName("and its parts are asked as their Javadoc shows")
+    void javadocExamples() {
+        SurfaceReport report = SurfaceReportReader.parse("OIFM 011200Z 31008KT CAVOK 40/M05 Q1009");
+        assertThat(report.qnh().orElseThrow().setting().inHectopascals()).isEqualTo(1009.0);
+        AirState air = report.air(GeopotentialAltitude.ofFeet(5000));
+        assertThat(air.staticAirTemperature()).hasToString("313.15 K (40.0 °C)");
+        assertThat(report.whyMissing(Element.PRESENT_WEATHER).orElseThrow())
+                .hasToString("no present weather: the report has no such group");
+        CloudLayer layer = CloudLayer.parse("FEW017CB");
+        assertThat(layer.base().orElseThrow().inFeet()).isEqualTo(1700.0);
+        assertThat(layer.type()).hasToString("CUMULONIMBUS");
+        SurfaceWind wind = SurfaceWind.parse("34013G26KT 300V360");
+        assertThat(wind.speed().inKnots()).isEqualTo(13.0);
+        assertThat(wind.direction().orElseThrow().inDegrees()).isEqualTo(340.0);
+        assertThat(Visibility.parse("2 1/2SM").distance().inMetres()).isEqualTo(4023.36);
+        assertThat(Visibility.parse("9999")).hasToString("10000.0 m or more");
+    }
+
+    @Test
     @DisplayName("is equal to another with the same text only")
     void equality() {
-        assertThat(of("CAVOK")).isEqualTo(of("CAVOK")).hasSameHashCodeAs(of("CAVOK"));
-        assertThat(of("CAVOK")).isNotEqualTo(of("9999")).isNotEqualTo("LOWW 011200Z CAVOK");
+        assertThat(reportOf("CAVOK"))
+                .isEqualTo(reportOf("CAVOK"))
+                .hasSameHashCodeAs(reportOf("CAVOK"));
+        assertThat(reportOf("CAVOK"))
+                .isNotEqualTo(reportOf("9999"))
+                .isNotEqualTo("LOWW 011200Z CAVOK");
     }
 
     @Test
     @DisplayName("gives lists that nobody changes")
     void isImmutable() {
-        SurfaceReport report = of("27005KT 4000 RA BKN010 R24/P6000FT BLAH");
+        SurfaceReport report = reportOf("27005KT 4000 RA BKN010 R24/P6000FT BLAH");
         assertThat(report.presentWeather()).isUnmodifiable().hasSize(1);
         assertThat(report.cloudLayers()).isUnmodifiable().hasSize(1);
         assertThat(report.otherGroups()).isUnmodifiable().hasSize(1);
@@ -528,7 +555,7 @@ class SurfaceReportTest {
     @Test
     @DisplayName("is refused from a stream in which somebody made its text no report")
     void tampered() {
-        SurfaceReport report = of("CAVOK");
+        SurfaceReport report = reportOf("CAVOK");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Streams.tampered(report, "011200Z", "451200Z"))
                 .withMessageStartingWith("a report needs a possible time of observation");
@@ -537,7 +564,7 @@ class SurfaceReportTest {
     @Test
     @DisplayName("has the reasons that its parts give in a stream too")
     void partsRoundTrip() throws IOException {
-        Absence absence = of("").whyMissing(Element.QNH).orElseThrow();
+        Absence absence = reportOf("").whyMissing(Element.QNH).orElseThrow();
         assertThat(Streams.roundTrip(absence)).isEqualTo(absence);
         assertThat(absence).hasToString("no QNH: the report has no such group");
         SurfaceReportReading reading =

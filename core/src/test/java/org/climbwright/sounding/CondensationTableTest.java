@@ -8,6 +8,7 @@ import static org.climbwright.testing.Agreement.printedAs;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.LiftingCondensationLevel;
 import org.climbwright.testing.Table;
+import org.climbwright.unit.UnitScale;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -75,6 +76,31 @@ class CondensationTableTest {
 
         assertThat(tl - 273.15).is(anyOf(printedAs(celsius, 6), closeTo(celsius, 1e-9)));
         assertThat(pl / 100.0).is(printedAs(pressureHpa, 6));
+    }
+
+    /**
+     * The other half of the difference: both computations take altitude straight in ln p, and that
+     * aside their pressures have their altitudes. 0.0005 hPa of a printed pressure is 0.005 m.
+     */
+    @ParameterizedTest(name = "{0}: {1} and {3}, {4} and {5}")
+    @CsvFileSource(resources = "/sounding/condensation.csv", useHeadersInDisplayName = true)
+    @DisplayName("has the altitude of its pressure, the bend of the air between two levels aside")
+    void theirPressuresHaveTheirAltitudes(
+            String name,
+            String pressureHpa,
+            String celsius,
+            String heightM,
+            String programHpa,
+            String programM) {
+        Sounding sounding = Soundings.profile(name);
+        assertThat(straightAltitude(sounding, pressureHpa)).is(closeTo(heightM, 0.01));
+        assertThat(straightAltitude(sounding, programHpa)).is(closeTo(programM, 0.01));
+    }
+
+    private static double straightAltitude(Sounding sounding, String hectopascal) {
+        double pascal = UnitScale.HECTOPASCAL.toSi(Double.parseDouble(hectopascal));
+        return sounding.atmosphere().geopotentialAltitude(pascal)
+                - CrossingTableTest.bend(sounding, pascal);
     }
 
     @ParameterizedTest(name = "{0}: {1}, {2}, {3}")

@@ -101,7 +101,7 @@ class CrossingTableTest {
      * to {@code T1}, at a share {@code s} of a thickness {@code h}, it is {@code h s (1 - s) (T0 -
      * T1) / (T0 + T1)}: metres in the middle of a thick layer, nothing at its ends.
      */
-    private static double bend(Sounding sounding, double pressurePa) {
+    static double bend(Sounding sounding, double pressurePa) {
         List<SoundingLevel> levels = Soundings.levelsOfAir(sounding);
         int above = 1;
         while (levels.get(above).pressurePa() > pressurePa) {

@@ -51,8 +51,8 @@ public final class SoundingLevel implements Serializable {
      * @param pressurePa static pressure [Pa], one that standard air has: 0.886 to 177687
      * @param geopotentialAltitudeM geopotential altitude above mean sea level [m], finite
      * @param temperatureK static air temperature [K], above 0, finite
-     * @param dewPointK dew point over liquid water [K], 123 to 332, its vapour pressure below the
-     *     pressure
+     * @param dewPointK dew point over liquid water [K], 123 to 332, at most the temperature, its
+     *     vapour pressure below the pressure
      * @param eastwardMps speed of the air towards the east [m/s], finite
      * @param northwardMps speed of the air towards the north [m/s], finite
      * @return the level
@@ -92,6 +92,12 @@ public final class SoundingLevel implements Serializable {
                     dewPointK,
                     "K");
         }
+        refuse(
+                dewPointK > temperatureK,
+                "dew point",
+                "at most the temperature of " + temperatureK + " K",
+                dewPointK,
+                "K");
         if (Double.isNaN(eastwardMps) != Double.isNaN(northwardMps)) {
             throw new IllegalArgumentException(
                     "a wind needs both components, but had "

@@ -56,7 +56,9 @@ public final class Main implements Callable<Integer> {
     @Option(
             names = "--sounding",
             paramLabel = "FILE",
-            description = "the air, IGRA 2 text or a CSV profile (default: the scenario's)")
+            description =
+                    "the air, IGRA 2 text, a Wyoming listing or a CSV profile (default: the"
+                            + " scenario's)")
     private @Nullable Path sounding;
 
     @Option(
@@ -70,6 +72,14 @@ public final class Main implements Callable<Integer> {
             paramLabel = "ALTITUDE",
             description = "the aerodrome's elevation instead of the scenario's, as \"874 m\"")
     private @Nullable String elevation;
+
+    @Option(
+            names = "--report",
+            paramLabel = "TEXT",
+            description =
+                    "the aerodrome's weather report (METAR): its QNH, and its air below the"
+                            + " sounding")
+    private @Nullable String report;
 
     private final PrintStream out;
     private final PrintStream err;
@@ -119,7 +129,14 @@ public final class Main implements Callable<Integer> {
             Sounding air = chosen(reading);
             String name = sounding == null ? file.soundingName() : sounding.getFileName() + "";
             String told = (name + " " + air.station() + " " + air.launch()).trim();
-            ClimbBriefing briefing = ClimbBriefing.of(plan(file), air);
+            ClimbPlan plan = plan(file);
+            if (report != null) {
+                ReportedAir below = ReportedAir.of(report, err);
+                air = below.under(air, plan.aerodrome());
+                plan = plan.withAerodrome(below.on(plan.aerodrome()));
+                told = told + ", below it the report " + below.name();
+            }
+            ClimbBriefing briefing = ClimbBriefing.of(plan, air);
             out.print(
                     switch (format) {
                         case TEXT -> TextReport.of(file.title(), told, briefing);

@@ -46,6 +46,31 @@ class MainTest {
     }
 
     @Test
+    @DisplayName("begins with the weather report of the aerodrome, on its QNH")
+    void report() throws IOException {
+        Path csv =
+                write(
+                        "own.csv",
+                        HEADER
+                                + "1000,100,10,8,270,5\n900,990,4,2,280,10\n"
+                                + "500,5600,-20,-30,300,30\n200,11800,-55,,310,50\n");
+        Program run =
+                Program.run(
+                        "--sounding",
+                        csv.toString(),
+                        "--elevation",
+                        "400 m",
+                        "--report",
+                        "EFOU 011150Z 28013KT CAVOK 16/10 Q1011");
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("QNH 1011.00 hPa (stated)")
+                .contains("observed sounding own.csv, below it the report EFOU 11:50 UTC")
+                // altitude on QNH and true altitude both are the elevation, 1312 ft, 16 °C
+                .contains("1312   1312   16.0");
+    }
+
+    @Test
     @DisplayName("ends the climb where the sounding ends, and says so")
     void shallowSounding() throws IOException {
         Path csv = write("own.csv", HEADER + "1000,100,10,8,270,5\n500,5600,-20,-30,300,30\n");
@@ -123,6 +148,15 @@ class MainTest {
                     Program.run("--elevation", "100 m"),
                     "aerodrome elevation must be from 345.0 to 11950.0 m, but was 100.0 m: the"
                             + " sounding has no air outside, choose an elevation within it\n");
+        }
+
+        @Test
+        @DisplayName("a report without a temperature, with the reason")
+        void reportWithoutTemperature() {
+            Program run =
+                    Program.run("--report", "TNCE 011155Z AUTO 07013KT //// // ///////// Q1018");
+            assertThat(run.code()).isEqualTo(2);
+            assertThat(run.err()).startsWith("--report: air needs temperature and QNH, but the");
         }
 
         @Test

@@ -542,8 +542,8 @@ public final class AirState implements Serializable {
     /**
      * Returns the temperature at which the air would be saturated over ice.
      *
-     * @return the frost point, above the dew point; empty when humidity is not known, the air is
-     *     dry, or so moist that it would be saturated over ice only above the triple point
+     * @return the frost point, not below the dew point; empty when humidity is not known, the air
+     *     is dry, or so moist that it would be saturated over ice only above the triple point
      */
     public Optional<FrostPoint> frostPoint() {
         return MoistAir.coversFrostPoint(vapourPressurePa)

@@ -92,8 +92,8 @@ public final class MoistAir {
      *
      * @param temperatureK temperature; the frost point for the vapour pressure there is [K], 110 to
      *     273.16
-     * @return saturation vapour pressure [Pa], never above that over water but within 2e-5 of it at
-     *     0 °C, where the two formulas meet
+     * @return saturation vapour pressure [Pa]: below that over water, by 1e-4 of it at 0 °C, until
+     *     the two meet at the triple point, 0.01 °C, to 5e-8
      * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range
      * @accuracy 6e-4 relative down to -80 °C against the release IAPWS R14-08
      * @source {@link SaturationFormula#MURPHY_KOOP}
@@ -109,7 +109,7 @@ public final class MoistAir {
      * @param vapourPressurePa vapour pressure [Pa], above that at 123 K and up to that at 332 K
      * @return dew point over liquid water [K]
      * @throws org.climbwright.quantity.OutsideModelException if no dew point of 123 to 332 K has it
-     * @accuracy 1e-10 K against {@link #saturationVapourPressure}
+     * @accuracy 1e-12 K against {@link #saturationVapourPressure}
      * @source {@link SaturationFormula#dewPoint}
      */
     public static double dewPoint(double vapourPressurePa) {
@@ -124,7 +124,7 @@ public final class MoistAir {
      * @return frost point [K], at -40 °C some 3.5 K above the dew point
      * @throws org.climbwright.quantity.OutsideModelException if no frost point of 110 to 273.16 K
      *     has it
-     * @accuracy 1e-10 K against {@link #saturationVapourPressureOverIce}
+     * @accuracy 1e-12 K against {@link #saturationVapourPressureOverIce}
      * @source {@link SaturationFormula#frostPoint}
      */
     public static double frostPoint(double vapourPressurePa) {

@@ -1,6 +1,7 @@
 package org.climbwright.atmosphere;
 
 import org.climbwright.quantity.ModelRange;
+import org.climbwright.unit.UnitScale;
 
 /**
  * A formula for the vapour pressure at which air is saturated, over liquid water and over ice.
@@ -17,7 +18,8 @@ public enum SaturationFormula {
      *
      * <p>Over water from 123 to 332 K, supercooled or not; over ice from 110 to 273.16 K. Over
      * water its authors give 0.05 % of measurements above 0 °C, and 1 to 5 % at -70 °C, where
-     * supercooled water is hardly measured; it is 1.2e-5 from the release IAPWS-95 at 275 K. Over
+     * supercooled water is hardly measured; it is 1.2e-5 from the release IAPWS-95 at 275 K, and
+     * from the industrial release IAPWS-IF97 less than 1e-4 up to 320 K and 3.3e-4 at 332 K. Over
      * ice it is 4e-5 from the release IAPWS R14-08 at -5 °C and 6e-4 at -80 °C.
      *
      * @source D. M. Murphy and T. Koop, Review of the vapour pressures of ice and supercooled water
@@ -52,7 +54,11 @@ public enum SaturationFormula {
      * @source WMO-No. 8, Guide to Instruments and Methods of Observation, annex 4.B (coefficients
      *     over water seen in a weather-station manual that quotes it, over ice from memory)
      */
-    WMO(228.15, 333.15, 208.15, 273.15) {
+    WMO(
+            UnitScale.CELSIUS.toSi(-45.0), // 228.15 K would leave out -45 °C by the last bit
+            UnitScale.CELSIUS.toSi(60.0),
+            UnitScale.CELSIUS.toSi(-65.0),
+            UnitScale.CELSIUS.toSi(0.0)) {
         @Override
         double lnOverWater(double temperatureK) {
             return magnus(17.62, 243.12, temperatureK);
@@ -190,7 +196,7 @@ public enum SaturationFormula {
      * @param vapourPressurePa vapour pressure [Pa], in the range that {@link #coversDewPoint} tells
      * @return dew point over liquid water [K]
      * @throws org.climbwright.quantity.OutsideModelException if no dew point in range has it
-     * @accuracy 1e-10 K against {@link #overWater}
+     * @accuracy 1e-12 K against {@link #overWater}
      * @source the formula itself, solved for the temperature
      */
     public double dewPoint(double vapourPressurePa) {
@@ -202,9 +208,10 @@ public enum SaturationFormula {
      *
      * @param vapourPressurePa vapour pressure [Pa], in the range that {@link #coversFrostPoint}
      *     tells
-     * @return frost point [K]; not below the dew point of the same air
+     * @return frost point [K]; not below the dew point of the same air, but for 1e-6 K where the
+     *     two meet at the triple point
      * @throws org.climbwright.quantity.OutsideModelException if no frost point in range has it
-     * @accuracy 1e-10 K against {@link #overIce}
+     * @accuracy 1e-12 K against {@link #overIce}
      * @source the formula itself, solved for the temperature
      */
     public double frostPoint(double vapourPressurePa) {

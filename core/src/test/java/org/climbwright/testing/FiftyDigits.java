@@ -37,67 +37,51 @@ public final class FiftyDigits {
         new BigDecimal("-0.0028"),
         new BigDecimal("-0.002")
     };
-    private static final BigDecimal[] BASE_T = new BigDecimal[BASE.length];
-    private static final BigDecimal[] BASE_P = new BigDecimal[BASE.length];
-
-    static {
-        BASE_T[0] = T0;
-        BASE_P[0] = P0;
-        for (int i = 1; i < BASE.length; i++) {
-            BASE_T[i] = temperature(i - 1, BASE[i]);
-            BASE_P[i] = pressure(i - 1, BASE[i]);
-        }
-    }
+    private static final Layers STANDARD = new Layers(BigDecimal.ZERO);
 
     private FiftyDigits() {}
 
+    /** The layers of the standard atmosphere, warmer by the same amount at every altitude. */
+    public static Layers warmerBy(double deviationK) {
+        return new Layers(new BigDecimal(deviationK));
+    }
+
     public static BigDecimal temperature(double altitudeM) {
-        BigDecimal h = new BigDecimal(altitudeM);
-        return temperature(layer(h), h);
+        return STANDARD.temperature(altitudeM);
     }
 
     public static BigDecimal pressure(double altitudeM) {
-        BigDecimal h = new BigDecimal(altitudeM);
-        return pressure(layer(h), h);
+        return STANDARD.pressure(altitudeM);
     }
 
     public static BigDecimal density(double altitudeM) {
         return pressure(altitudeM).divide(R.multiply(temperature(altitudeM)), DIGITS);
     }
 
-    /** The altitude of a pressure: each layer's formula solved for the altitude. */
     public static BigDecimal altitudeOfPressure(double pressurePa) {
-        BigDecimal p = new BigDecimal(pressurePa);
-        int i = 0;
-        while (i < BASE.length - 1 && p.compareTo(BASE_P[i + 1]) <= 0) {
-            i++;
-        }
-        BigDecimal ratio = p.divide(BASE_P[i], DIGITS);
-        if (LAPSE[i].signum() == 0) {
-            BigDecimal scaleHeight = R.multiply(BASE_T[i]).divide(G0, DIGITS);
-            return BASE[i].subtract(scaleHeight.multiply(log(ratio)));
-        }
-        BigDecimal power = R.multiply(LAPSE[i]).divide(G0, DIGITS).negate();
-        return BASE[i].add(
-                BASE_T[i].divide(LAPSE[i], DIGITS).multiply(pow(ratio, power).subtract(ONE)));
+        return STANDARD.altitudeOfPressure(pressurePa);
     }
 
-    /** The altitude of a density, likewise: density falls with the power of pressure less one. */
+    /** The altitude of a density, which falls with the power {@code -(g0 + R L) / (R L)} of T. */
     public static BigDecimal altitudeOfDensity(double densityKgPerM3) {
         BigDecimal rho = new BigDecimal(densityKgPerM3);
         int i = 0;
-        while (i < BASE.length - 1 && rho.compareTo(baseDensity(i + 1)) <= 0) {
+        while (i < BASE.length - 1 && rho.compareTo(STANDARD.baseDensity(i + 1)) <= 0) {
             i++;
         }
-        BigDecimal ratio = rho.divide(baseDensity(i), DIGITS);
-        if (LAPSE[i].signum() == 0) {
-            BigDecimal scaleHeight = R.multiply(BASE_T[i]).divide(G0, DIGITS);
-            return BASE[i].subtract(scaleHeight.multiply(log(ratio)));
-        }
-        BigDecimal pressurePower = G0.divide(R.multiply(LAPSE[i]), DIGITS).negate();
-        BigDecimal power = ONE.divide(pressurePower.subtract(ONE), DIGITS);
-        return BASE[i].add(
-                BASE_T[i].divide(LAPSE[i], DIGITS).multiply(pow(ratio, power).subtract(ONE)));
+        BigDecimal power = R.multiply(LAPSE[i]).divide(G0.add(R.multiply(LAPSE[i])), DIGITS);
+        return STANDARD.altitude(i, rho.divide(STANDARD.baseDensity(i), DIGITS), power.negate());
+    }
+
+    /** The thickness of air that is warmer than standard by the same amount at every pressure. */
+    public static BigDecimal thickness(double lowerPa, double upperPa, double deviationK) {
+        BigDecimal ratio = new BigDecimal(lowerPa).divide(new BigDecimal(upperPa), DIGITS);
+        return altitudeOfPressure(upperPa)
+                .subtract(altitudeOfPressure(lowerPa))
+                .add(
+                        R.multiply(new BigDecimal(deviationK))
+                                .divide(G0, DIGITS)
+                                .multiply(log(ratio)));
     }
 
     public static BigDecimal speedOfSound(BigDecimal temperatureK) {
@@ -156,21 +140,68 @@ public final class FiftyDigits {
         return i;
     }
 
-    private static BigDecimal baseDensity(int i) {
-        return BASE_P[i].divide(R.multiply(BASE_T[i]), DIGITS);
-    }
+    /** Layers in which the temperature is linear in altitude, 1013.25 hPa at sea level. */
+    public static final class Layers {
+        private final BigDecimal[] baseT = new BigDecimal[BASE.length];
+        private final BigDecimal[] baseP = new BigDecimal[BASE.length];
 
-    private static BigDecimal temperature(int i, BigDecimal h) {
-        return BASE_T[i].add(LAPSE[i].multiply(h.subtract(BASE[i])));
-    }
-
-    private static BigDecimal pressure(int i, BigDecimal h) {
-        BigDecimal above = h.subtract(BASE[i]);
-        if (LAPSE[i].signum() == 0) {
-            return BASE_P[i].multiply(
-                    exp(G0.multiply(above).divide(R.multiply(BASE_T[i]), DIGITS).negate()));
+        private Layers(BigDecimal deviation) {
+            baseT[0] = T0.add(deviation);
+            baseP[0] = P0;
+            for (int i = 1; i < BASE.length; i++) {
+                baseT[i] = temperature(i - 1, BASE[i]);
+                baseP[i] = pressure(i - 1, BASE[i]);
+            }
         }
-        BigDecimal power = G0.divide(R.multiply(LAPSE[i]), DIGITS).negate();
-        return BASE_P[i].multiply(pow(temperature(i, h).divide(BASE_T[i], DIGITS), power));
+
+        public BigDecimal temperature(double altitudeM) {
+            BigDecimal h = new BigDecimal(altitudeM);
+            return temperature(layer(h), h);
+        }
+
+        public BigDecimal pressure(double altitudeM) {
+            BigDecimal h = new BigDecimal(altitudeM);
+            return pressure(layer(h), h);
+        }
+
+        /** The altitude of a pressure: each layer's formula solved for the altitude. */
+        public BigDecimal altitudeOfPressure(double pressurePa) {
+            BigDecimal p = new BigDecimal(pressurePa);
+            int i = 0;
+            while (i < BASE.length - 1 && p.compareTo(baseP[i + 1]) <= 0) {
+                i++;
+            }
+            return altitude(
+                    i,
+                    p.divide(baseP[i], DIGITS),
+                    R.multiply(LAPSE[i]).divide(G0, DIGITS).negate());
+        }
+
+        private BigDecimal altitude(int i, BigDecimal ratio, BigDecimal power) {
+            if (LAPSE[i].signum() == 0) {
+                BigDecimal scaleHeight = R.multiply(baseT[i]).divide(G0, DIGITS);
+                return BASE[i].subtract(scaleHeight.multiply(log(ratio)));
+            }
+            return BASE[i].add(
+                    baseT[i].divide(LAPSE[i], DIGITS).multiply(pow(ratio, power).subtract(ONE)));
+        }
+
+        private BigDecimal baseDensity(int i) {
+            return baseP[i].divide(R.multiply(baseT[i]), DIGITS);
+        }
+
+        private BigDecimal temperature(int i, BigDecimal h) {
+            return baseT[i].add(LAPSE[i].multiply(h.subtract(BASE[i])));
+        }
+
+        private BigDecimal pressure(int i, BigDecimal h) {
+            BigDecimal above = h.subtract(BASE[i]);
+            if (LAPSE[i].signum() == 0) {
+                return baseP[i].multiply(
+                        exp(G0.multiply(above).divide(R.multiply(baseT[i]), DIGITS).negate()));
+            }
+            BigDecimal power = G0.divide(R.multiply(LAPSE[i]), DIGITS).negate();
+            return baseP[i].multiply(pow(temperature(i, h).divide(baseT[i], DIGITS), power));
+        }
     }
 }

@@ -142,7 +142,8 @@ public final class LiftedAir {
      * @param temperatureK static air temperature [K]
      * @param dewPointK dew point over liquid water [K]
      * @return height above the place [m], negative if the dew point is above the temperature
-     * @accuracy within 8 % of {@link #heightToCondensation} from -5 to 35 °C, mostly too low
+     * @accuracy from 10 % below {@link #heightToCondensation}, in warm moist air, to 2 % above it,
+     *     from -5 to 35 °C, for spreads up to 25 K
      * @source US Federal Aviation Administration, Pilot's Handbook of Aeronautical Knowledge,
      *     FAA-H-8083-25B, page 12-13: spread over 2.5 °C per 1,000 ft (seen as quoted elsewhere)
      */

@@ -303,9 +303,12 @@ public interface Atmosphere {
      * <p>A guess, made only where somebody asks for it: nothing was observed above the top.
      * Humidity is not carried on.
      *
-     * @return air that reaches higher; the same as this one up to its top
+     * @return air that reaches higher; the same as this one up to its top, and itself if it reaches
+     *     as high as the standard atmosphere
      */
     default Atmosphere withDeviationCarriedOnAboveTop() {
-        return new DeviationCarriedOn(this);
+        return range().lowest() <= StandardAir.pressureRange().lowest()
+                ? this
+                : new DeviationCarriedOn(this);
     }
 }

@@ -33,6 +33,16 @@ final class DeviationAtPressure implements Atmosphere {
     }
 
     @Override
+    public double pressureFromGeopotentialAltitude(double geopotentialAltitudeM) {
+        double standardM =
+                geopotentialAltitudeM - datumM + StandardAir.altitudeFromPressure(datumPa);
+        // no search in standard air, whose figures come out to the last bit
+        return deviationK == 0.0 && StandardAir.coversAltitude(standardM)
+                ? StandardAir.pressureFromAltitude(standardM)
+                : Atmosphere.super.pressureFromGeopotentialAltitude(geopotentialAltitudeM);
+    }
+
+    @Override
     public double vapourPressure(double pressurePa) {
         range().check(pressurePa);
         return Double.NaN;

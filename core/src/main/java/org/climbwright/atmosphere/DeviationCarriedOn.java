@@ -24,7 +24,7 @@ final class DeviationCarriedOn implements Atmosphere {
         range =
                 new ModelRange(
                         "static pressure",
-                        Math.min(topPa, StandardAir.pressureRange().lowest()),
+                        StandardAir.pressureRange().lowest(),
                         air.range().highest(),
                         "Pa",
                         "the air is not known below, and carried on above no farther than the"

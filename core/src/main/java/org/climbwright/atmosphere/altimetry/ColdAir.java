@@ -49,12 +49,20 @@ public final class ColdAir {
     /** A correction that is whole tens of feet but for rounding is not rounded up to the next. */
     private static final double ROUNDING = 1e-9;
 
+    /** What rounding may leave of no error at all. */
+    private static final double NOTHING_M = 1e-8;
+
     private static final ModelRange HEIGHT =
             range("height above the aerodrome", 0.0, 10000.0, "m", "the figures are meant for it");
     private static final ModelRange ELEVATION =
             range("aerodrome elevation", -500.0, 6000.0, "m", "no aerodrome is outside");
     private static final ModelRange TEMPERATURE =
-            range("aerodrome temperature", 183.15, 333.15, "K", "no aerodrome is outside");
+            range(
+                    "aerodrome temperature",
+                    UnitScale.CELSIUS.toSi(-90.0), // 183.15 K would leave out -90 °C by a last bit
+                    UnitScale.CELSIUS.toSi(60.0),
+                    "K",
+                    "no aerodrome is outside");
     private static final ModelRange TABLE_HEIGHT =
             range(
                     "height above the aerodrome",
@@ -94,7 +102,8 @@ public final class ColdAir {
                         TABLE_HEIGHT.check(publishedHeightM),
                         TABLE_TEMPERATURE.check(temperatureK),
                         0.0);
-        return StrictMath.ceil(byFormula / TEN_FEET_M - ROUNDING) * TEN_FEET_M;
+        double tens = StrictMath.ceil(byFormula / TEN_FEET_M - ROUNDING);
+        return UnitScale.FOOT.toSi(10.0 * tens); // comes back as whole feet
     }
 
     /**
@@ -297,9 +306,9 @@ public final class ColdAir {
 
     private static AltimeterError error(double metres) {
         String reason =
-                metres > 0.0
+                metres > NOTHING_M
                         ? "the air below is colder than standard"
-                        : metres < 0.0
+                        : metres < -NOTHING_M
                                 ? "the air below is warmer than standard"
                                 : "the air below is as warm as standard";
         return new AltimeterError(AltitudeChange.ofMetres(metres), reason);

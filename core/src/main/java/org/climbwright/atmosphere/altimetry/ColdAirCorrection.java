@@ -18,13 +18,16 @@ import org.climbwright.quantity.altitude.AltitudeChange;
  * @param basis where the figure comes from, as words
  */
 public record ColdAirCorrection(AltitudeChange difference, String basis) implements Serializable {
+    /** What rounding may leave of nothing. */
+    private static final double ROUNDING_FT = 1e-6;
+
     /**
      * Tells whether there is something to add.
      *
      * @return true in air colder than standard; false otherwise, for nothing is ever taken off
      */
     public boolean applies() {
-        return difference.inMetres() > 0.0;
+        return difference.inFeet() > ROUNDING_FT;
     }
 
     /**
@@ -40,7 +43,7 @@ public record ColdAirCorrection(AltitudeChange difference, String basis) impleme
                                 "Add %,d ft to the published figure, by %s: in air colder than"
                                         + " standard the aeroplane is lower than the altimeter"
                                         + " shows.",
-                                (long) Math.ceil(difference.inFeet() - 1e-6),
+                                (long) Math.ceil(difference.inFeet() - ROUNDING_FT),
                                 basis)
                         + rule
                 : "Add nothing, by "

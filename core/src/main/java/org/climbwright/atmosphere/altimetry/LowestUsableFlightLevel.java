@@ -57,13 +57,19 @@ public enum LowestUsableFlightLevel {
      * @throws org.climbwright.quantity.OutsideModelException if the setting is below the table
      */
     public PressureAltitude at(AltimeterSetting setting) {
-        AltimeterSetting reported = setting.roundedDownToHundredthOfInch();
+        return PressureAltitude.ofFeet(LOWEST_FT + raisedByFeet(setting));
+    }
+
+    private double raisedByFeet(AltimeterSetting setting) {
+        // A setting of some hundredths below the table may round down to one that there is not.
+        double farBelowPa = range.lowest() - UnitScale.INCH_OF_MERCURY.toSi(0.01);
+        AltimeterSetting reported =
+                setting.inPascals() < farBelowPa ? setting : setting.roundedDownToHundredthOfInch();
         range.check(reported.inPascals());
         long hundredths = Math.round(100.0 * reported.inInchesOfMercury());
         long below = Math.max(0, STANDARD_HUNDREDTHS - hundredths);
         long bands = (below + bandHundredths - 1) / bandHundredths;
-        // a band of half an inch is 500 ft
-        return PressureAltitude.ofFeet(LOWEST_FT + bands * bandHundredths * 10.0);
+        return bands * bandHundredths * 10.0; // a band of half an inch is 500 ft
     }
 
     /**
@@ -76,6 +82,6 @@ public enum LowestUsableFlightLevel {
      *     publicly)
      */
     public AltitudeChange adjustment(AltimeterSetting setting) {
-        return at(setting).minus(PressureAltitude.ofFeet(LOWEST_FT));
+        return AltitudeChange.ofFeet(raisedByFeet(setting));
     }
 }

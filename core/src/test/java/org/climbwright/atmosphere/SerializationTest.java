@@ -20,6 +20,9 @@ class SerializationTest {
         assertThat(Streams.roundTrip(known)).isEqualTo(known);
         assertThat(Streams.roundTrip(unknown)).isEqualTo(unknown);
         assertThat(Streams.roundTrip(wind)).isEqualTo(wind);
+
+        LiftingCondensationLevel level = LiftingCondensationLevel.of(known);
+        assertThat(Streams.roundTrip(level)).isEqualTo(level);
     }
 
     @Test
@@ -38,6 +41,14 @@ class SerializationTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Streams.tampered(air, 1500.0, Double.POSITIVE_INFINITY))
                 .withMessageContaining("geopotential altitude");
+
+        // more than saturated air, and a condensation level of dry air
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Streams.tampered(air, 1200.0, 5000.0))
+                .withMessageContaining("at most that of saturation");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Streams.tampered(LiftingCondensationLevel.of(air), 1200.0, 0.0))
+                .withMessageContaining("dry air has no condensation level");
 
         Wind wind = Wind.ofComponents(-3.25, 7.5);
         assertThatIllegalArgumentException()

@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
-import static org.climbwright.testing.Agreement.closeTo;
-import static org.climbwright.testing.Agreement.computedAs;
-import static org.climbwright.testing.Agreement.printedAs;
 
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.quantity.OutsideModelException;
@@ -15,46 +12,12 @@ import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.pressure.StaticPressure;
-import org.climbwright.testing.Table;
-import org.climbwright.unit.UnitScale;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 
 @DisplayName("An altimeter")
 class AltimetryTest {
-    @ParameterizedTest(name = "{0}, {1}, {2}")
-    @CsvFileSource(resources = "/atmosphere/qnh.csv", useHeadersInDisplayName = true)
-    @DisplayName("has the QNH and the pressure altitude of the table, in 50-digit arithmetic")
-    void agreesWithTheTable(
-            String elevationFeet,
-            String pressureHpa,
-            String qnhHpa,
-            String qnhInHg,
-            String pressureAltitudeFeet) {
-        double elevationM = UnitScale.FOOT.toSi(Double.parseDouble(elevationFeet));
-        double pressurePa = UnitScale.HECTOPASCAL.toSi(Double.parseDouble(pressureHpa));
-        double qnhPa = UnitScale.HECTOPASCAL.toSi(Double.parseDouble(qnhHpa));
-        double qnh = Altimetry.qnh(pressurePa, elevationM);
-        assertThat(UnitScale.HECTOPASCAL.fromSi(qnh)).is(computedAs(qnhHpa, 15));
-        assertThat(UnitScale.INCH_OF_MERCURY.fromSi(qnh)).is(printedAs(qnhInHg, 10));
-        // 12 digits, and 1e-9 m that the functions state
-        double altitudeM = StandardAir.altitudeFromPressure(pressurePa);
-        assertThat(UnitScale.FOOT.fromSi(altitudeM)).is(closeTo(pressureAltitudeFeet, 1.4e-8));
-        assertThat(UnitScale.FOOT.fromSi(Altimetry.pressureAltitude(elevationM, qnhPa)))
-                .is(closeTo(pressureAltitudeFeet, 1.4e-8));
-        assertThat(UnitScale.FOOT.fromSi(Altimetry.altitudeOnQnh(altitudeM, qnhPa)))
-                .is(closeTo(elevationFeet, 1e-9 / 0.3048));
-    }
-
-    @Test
-    @DisplayName("is compared in 66 rows")
-    void rows() {
-        assertThat(Table.rows("/atmosphere/qnh.csv")).hasSize(66);
-    }
-
     @Test
     @DisplayName("on the QNH of an aerodrome shows its elevation there")
     void showsTheElevation() {

@@ -1,5 +1,6 @@
 package org.climbwright.atmosphere;
 
+import java.io.Serializable;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.pressure.StaticPressure;
@@ -10,7 +11,8 @@ import org.climbwright.quantity.pressure.StaticPressure;
  * @param pressure static pressure there
  * @param altitude geopotential altitude above mean sea level there
  */
-public record AltitudeDatum(StaticPressure pressure, GeopotentialAltitude altitude) {
+public record AltitudeDatum(StaticPressure pressure, GeopotentialAltitude altitude)
+        implements Serializable {
     /**
      * Returns the datum of air whose pressure at mean sea level is a QNH.
      *

@@ -254,9 +254,15 @@ public final class Altimetry {
      * @return by how much the altimeter reads too high, and what that means
      */
     public static AltimeterError missetting(AltimeterSetting set, AltimeterSetting correct) {
-        return new AltimeterError(
-                readingChange(correct, set),
-                "the subscale is on " + both(set) + " where " + both(correct) + " is correct");
+        String reason =
+                set.equals(correct)
+                        ? "the subscale is on " + both(set) + ", as it should be"
+                        : "the subscale is on "
+                                + both(set)
+                                + " where "
+                                + both(correct)
+                                + " is right";
+        return new AltimeterError(readingChange(correct, set), reason);
     }
 
     private static String both(AltimeterSetting setting) {

@@ -53,7 +53,12 @@ public final class ColdAir {
     private static final double NOTHING_M = 1e-8;
 
     private static final ModelRange HEIGHT =
-            range("height above the aerodrome", 0.0, 10000.0, "m", "the figures are meant for it");
+            range(
+                    "height above the aerodrome",
+                    0.0,
+                    10000.0,
+                    "m",
+                    "corrections are for heights near an aerodrome");
     private static final ModelRange ELEVATION =
             range("aerodrome elevation", -500.0, 6000.0, "m", "no aerodrome is outside");
     private static final ModelRange TEMPERATURE =

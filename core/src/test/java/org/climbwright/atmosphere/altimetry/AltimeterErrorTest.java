@@ -28,7 +28,7 @@ class AltimeterErrorTest {
                 .isEqualTo(
                         "The altimeter reads 510 ft too high: the aeroplane is 510 ft lower than it"
                                 + " shows, because the subscale is on 1014.56 hPa (29.96 inHg)"
-                                + " where 996.00 hPa (29.41 inHg) is correct.");
+                                + " where 996.00 hPa (29.41 inHg) is right.");
     }
 
     @Test

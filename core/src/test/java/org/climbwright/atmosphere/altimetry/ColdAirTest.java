@@ -194,7 +194,7 @@ class ColdAirTest {
             String words =
                     "height above the aerodrome must be from 0.0 to 10000.0 m, but was "
                             + metres
-                            + " m: the figures are meant for it";
+                            + " m: corrections are for heights near an aerodrome";
             refused(words, () -> ColdAir.aerodromeCorrection(metres, 250.0, 0.0));
             refused(words, () -> ColdAir.exactCorrection(metres, 250.0, 0.0));
             refused(words, () -> ColdAir.errorAtIndicatedHeight(metres, 250.0, 0.0));

@@ -263,7 +263,13 @@ public final class ColdAir {
         double metres =
                 errorAtIndicatedHeight(
                         indicated.inMetres(), aerodrome.inKelvins(), elevation.inMetres());
-        return error(metres);
+        String reason =
+                metres > NOTHING_M
+                        ? "the air below is colder than standard"
+                        : metres < -NOTHING_M
+                                ? "the air below is warmer than standard"
+                                : "the air below is as warm as standard";
+        return new AltimeterError(AltitudeChange.ofMetres(metres), reason);
     }
 
     /**
@@ -306,16 +312,11 @@ public final class ColdAir {
                                 () ->
                                         new IllegalStateException(
                                                 "the altitudes of this air are not known"));
-        return error(indicated.inMetres() - truth.inMetres());
-    }
-
-    private static AltimeterError error(double metres) {
-        String reason =
-                metres > NOTHING_M
-                        ? "the air below is colder than standard"
-                        : metres < -NOTHING_M
-                                ? "the air below is warmer than standard"
-                                : "the air below is as warm as standard";
-        return new AltimeterError(AltitudeChange.ofMetres(metres), reason);
+        double metres = indicated.inMetres() - truth.inMetres();
+        return new AltimeterError(
+                AltitudeChange.ofMetres(metres),
+                Math.abs(metres) > NOTHING_M
+                        ? "the air given differs from standard air on this QNH"
+                        : "the air given is there as standard air on this QNH is");
     }
 }

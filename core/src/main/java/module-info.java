@@ -11,6 +11,7 @@ module org.climbwright.core {
     exports org.climbwright.airspeed;
     exports org.climbwright.atmosphere;
     exports org.climbwright.atmosphere.altimetry;
+    exports org.climbwright.atmosphere.wind;
     exports org.climbwright.briefing;
     exports org.climbwright.icing;
     exports org.climbwright.path;

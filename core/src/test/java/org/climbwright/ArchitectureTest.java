@@ -70,6 +70,21 @@ class ArchitectureTest {
         }
     }
 
+    /** A package below a room knows the room, and the room does not know it. */
+    @ArchTest
+    static void aRoomStandsOnItsOwn(JavaClasses all) {
+        for (String room : List.of("atmosphere", "sounding")) {
+            String name = "org.climbwright." + room;
+            noClasses()
+                    .that()
+                    .resideInAPackage(name)
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage(name + ".*..")
+                    .check(all);
+        }
+    }
+
     @ArchTest
     static final ArchRule noRoomReachesSideways =
             noClasses()

@@ -40,6 +40,7 @@ class ClassCommentTest {
             import org.climbwright.airspeed.*;
             import org.climbwright.atmosphere.*;
             import org.climbwright.atmosphere.altimetry.*;
+            import org.climbwright.atmosphere.wind.*;
             import org.climbwright.path.*;
             import org.climbwright.quantity.*;
             import org.climbwright.quantity.altitude.*;

@@ -11,8 +11,6 @@ import org.climbwright.quantity.humidity.MixingRatio;
 import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.quantity.pressure.VapourPressure;
-import org.climbwright.quantity.speed.GeometricRate;
-import org.climbwright.quantity.speed.PressureAltitudeRate;
 import org.climbwright.quantity.temperature.DewPoint;
 import org.climbwright.quantity.temperature.FrostPoint;
 import org.climbwright.quantity.temperature.IsaDeviation;
@@ -34,8 +32,14 @@ import org.climbwright.quantity.temperature.StaticAirTemperature;
 public final class AirState implements Serializable {
     private static final long serialVersionUID = 1L;
 
-    /** What interpolation and rounding may make of exactly saturated air. */
-    private static final double ROUNDING = 1e-9;
+    /**
+     * What interpolation and rounding may make of exactly saturated air, and the two saturation
+     * formulas of water and ice at the triple point, where they meet to 4e-8.
+     */
+    private static final double ROUNDING = 1e-7;
+
+    /** The same in dew point. */
+    private static final double ROUNDING_K = 2e-6;
 
     private final double pressurePa;
     private final double temperatureK;
@@ -64,7 +68,7 @@ public final class AirState implements Serializable {
      * @param geopotentialAltitudeM geopotential altitude [m], finite; NaN when not known
      * @return the state
      * @throws IllegalArgumentException if a value cannot be, or the air would be more than
-     *     saturated over liquid water (told from 123 to 332 K; a part in 1e9 is rounding)
+     *     saturated over liquid water (told from 123 to 332 K; a part in 1e7 is rounding)
      */
     public static AirState ofSi(
             double pressurePa,
@@ -102,7 +106,7 @@ public final class AirState implements Serializable {
 
     private static boolean isSupersaturated(double vapourPressurePa, double temperatureK) {
         return vapourPressurePa > 0.0
-                && MoistAir.coversTemperature(temperatureK)
+                && MoistAir.coversWater(temperatureK)
                 && vapourPressurePa
                         > MoistAir.saturationVapourPressure(temperatureK) * (1.0 + ROUNDING);
     }
@@ -170,18 +174,33 @@ public final class AirState implements Serializable {
      * @throws IllegalArgumentException if the air would be more than saturated over liquid water
      */
     public AirState withMixingRatio(MixingRatio mixingRatio) {
-        return withVapourPressure(
+        double vapourPa =
                 MoistAir.vapourPressureFromMixingRatio(
-                        mixingRatio.inKilogramsPerKilogram(), pressurePa));
+                        mixingRatio.inKilogramsPerKilogram(), pressurePa);
+        return withVapourPressureOf(mixingRatio, "mixing ratio", vapourPa);
     }
 
     /**
-     * Returns this air as dry air.
+     * Returns this air without vapour.
      *
      * @return a copy that is known to hold no vapour
      */
-    public AirState dry() {
+    public AirState withoutVapour() {
         return withVapourPressure(0.0);
+    }
+
+    private AirState withVapourPressureOf(Object told, String term, double vapourPa) {
+        if (isSupersaturated(vapourPa, temperatureK)) {
+            throw new IllegalArgumentException(
+                    term
+                            + " must not be above that of saturated air of "
+                            + staticAirTemperature()
+                            + " and "
+                            + staticPressure()
+                            + ", but was "
+                            + told);
+        }
+        return withVapourPressure(vapourPa);
     }
 
     private AirState withVapourPressure(double vapourPa) {
@@ -427,73 +446,6 @@ public final class AirState implements Serializable {
     }
 
     /**
-     * Returns how many metres of geopotential altitude one metre of pressure altitude is here.
-     *
-     * <p>A rate on the instrument times this is a rate in the air: more than 1 when it is warm.
-     *
-     * @return virtual temperature over the standard temperature at this pressure
-     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
-     *     pressure
-     * @source hydrostatic equation in both airs, {@code dH/dHp = Tv / T_ISA}
-     */
-    public double geopotentialPerPressureAltitude() {
-        return virtualTemperatureK() / StandardAir.temperatureFromPressure(pressurePa);
-    }
-
-    /**
-     * Returns how many metres of true height one metre of pressure altitude is here.
-     *
-     * @return {@link #geopotentialPerPressureAltitude} times the geometric height of a geopotential
-     *     metre there
-     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
-     *     pressure
-     * @accuracy rounding, where humidity and altitude are known. Unknown humidity counts as none,
-     *     which is 2.1 % too little in saturated air of 35 °C at sea level and less in colder;
-     *     where the pressure altitude stands in for an unknown altitude, each kilometre between the
-     *     two costs 0.03 %
-     * @source {@link Geopotential#geometricPerGeopotential}
-     */
-    public double geometricPerPressureAltitude() {
-        double altitudeM =
-                Double.isNaN(geopotentialAltitudeM)
-                        ? StandardAir.altitudeFromPressure(pressurePa)
-                        : geopotentialAltitudeM;
-        return geopotentialPerPressureAltitude()
-                * Geopotential.geometricPerGeopotential(
-                        Geopotential.geometricFromGeopotential(altitudeM));
-    }
-
-    /**
-     * Returns the rate in true height of a rate on the instrument.
-     *
-     * @param rate rate of pressure altitude
-     * @return geometric rate: more than the instrument's when the air is warmer than standard
-     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
-     *     pressure
-     * @accuracy {@link #geometricPerPressureAltitude}
-     */
-    public GeometricRate geometricRate(PressureAltitudeRate rate) {
-        return GeometricRate.ofMetresPerSecond(
-                rate.inMetresPerSecond() * geometricPerPressureAltitude());
-    }
-
-    /**
-     * Returns the rate that the instrument must show for a rate in true height, as a gradient over
-     * the ground demands it: some {@code T_ISA / T} of it.
-     *
-     * @param rate geometric rate
-     * @return rate of pressure altitude: less than the true rate when the air is warmer than
-     *     standard
-     * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
-     *     pressure
-     * @accuracy {@link #geometricPerPressureAltitude}
-     */
-    public PressureAltitudeRate pressureAltitudeRate(GeometricRate rate) {
-        return PressureAltitudeRate.ofMetresPerSecond(
-                rate.inMetresPerSecond() / geometricPerPressureAltitude());
-    }
-
-    /**
      * Returns the geopotential altitude.
      *
      * @return geopotential altitude above mean sea level; empty when not known
@@ -529,24 +481,28 @@ public final class AirState implements Serializable {
      *
      * @return the dew point, not above the temperature; empty when humidity is not known or the air
      *     is dry
-     * @throws org.climbwright.quantity.OutsideModelException if it is below 123 K
+     * @throws org.climbwright.quantity.OutsideModelException if it is outside 123 to 332 K
      */
     public Optional<DewPoint> dewPoint() {
-        return vapourPressurePa > 0.0
-                ? Optional.of(
-                        DewPoint.ofKelvins(
-                                Math.min(temperatureK, MoistAir.dewPoint(vapourPressurePa))))
-                : Optional.empty();
+        if (!(vapourPressurePa > 0.0)) {
+            return Optional.empty();
+        }
+        double dewPointK = MoistAir.dewPoint(vapourPressurePa);
+        boolean isSaturated = Math.abs(dewPointK - temperatureK) <= ROUNDING_K;
+        return Optional.of(DewPoint.ofKelvins(isSaturated ? temperatureK : dewPointK));
     }
 
     /**
      * Returns the temperature at which the air would be saturated over ice.
      *
-     * @return the frost point, not below the dew point; empty when humidity is not known, the air
-     *     is dry, or so moist that it would be saturated over ice only above the triple point
+     * @return the frost point; empty when humidity is not known, the air is dry, or so moist that
+     *     no ice is warm enough
+     * @throws org.climbwright.quantity.OutsideModelException if it is below 110 K
      */
     public Optional<FrostPoint> frostPoint() {
-        return MoistAir.coversFrostPoint(vapourPressurePa)
+        boolean isBelowTriplePoint =
+                vapourPressurePa > 0.0 && vapourPressurePa <= MoistAir.TRIPLE_POINT_PRESSURE_PA;
+        return isBelowTriplePoint
                 ? Optional.of(FrostPoint.ofKelvins(MoistAir.frostPoint(vapourPressurePa)))
                 : Optional.empty();
     }

@@ -1,6 +1,7 @@
 package org.climbwright.atmosphere;
 
 import java.io.Serializable;
+import java.util.Objects;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.pressure.StaticPressure;
@@ -14,6 +15,17 @@ import org.climbwright.quantity.pressure.StaticPressure;
 public record AltitudeDatum(StaticPressure pressure, GeopotentialAltitude altitude)
         implements Serializable {
     /**
+     * Makes it of parts that are all there.
+     *
+     * @param pressure see above
+     * @param altitude see above
+     */
+    public AltitudeDatum {
+        Objects.requireNonNull(pressure, "pressure");
+        Objects.requireNonNull(altitude, "altitude");
+    }
+
+    /**
      * Returns the datum of air whose pressure at mean sea level is a QNH.
      *
      * @param qnh the setting, here taken as the pressure at altitude 0
@@ -22,21 +34,6 @@ public record AltitudeDatum(StaticPressure pressure, GeopotentialAltitude altitu
     public static AltitudeDatum onQnh(AltimeterSetting qnh) {
         return new AltitudeDatum(
                 StaticPressure.ofPascals(qnh.inPascals()), GeopotentialAltitude.ofMetres(0.0));
-    }
-
-    /**
-     * Returns the datum of an aerodrome: the static pressure that its QNH means at its elevation.
-     *
-     * @param qnh altimeter setting of the aerodrome
-     * @param elevation its elevation
-     * @return the datum
-     */
-    public static AltitudeDatum ofAerodrome(AltimeterSetting qnh, GeopotentialAltitude elevation) {
-        double pressureAltitudeM =
-                StandardAir.altitudeFromPressure(qnh.inPascals()) + elevation.inMetres();
-        return new AltitudeDatum(
-                StaticPressure.ofPascals(StandardAir.pressureFromAltitude(pressureAltitudeM)),
-                elevation);
     }
 
     /**

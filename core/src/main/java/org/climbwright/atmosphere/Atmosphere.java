@@ -219,8 +219,9 @@ public interface Atmosphere {
     }
 
     /**
-     * Returns air with a temperature of its own, its altitudes by the hypsometric equation of dry
-     * air; its humidity is not known unless the profile tells it.
+     * Returns air with a temperature of its own, its altitudes by the hypsometric equation with
+     * virtual temperature; its humidity is not known unless the profile tells it, and counts as
+     * none then.
      *
      * @param temperature the temperature at each pressure, and how far it reaches
      * @param datum one pressure whose altitude is known

@@ -37,7 +37,9 @@ final class DeviationAtAltitude implements Atmosphere {
 
     @Override
     public double geopotentialAltitude(double pressurePa) {
-        return layers.altitudeFromPressure(range.check(pressurePa));
+        double altitudeM = layers.altitudeFromPressure(range.check(pressurePa));
+        // the pressure of an end of the range gives its altitude back to some ulps only
+        return Math.max(LayeredAir.LOWEST_M, Math.min(LayeredAir.HIGHEST_M, altitudeM));
     }
 
     @Override

@@ -7,8 +7,8 @@ import org.climbwright.numeric.Quadrature;
 import org.climbwright.quantity.ModelRange;
 
 /**
- * Air of any temperature profile, its altitudes those of dry air: the altitudes are integrated
- * once, in steps of ln p.
+ * Air of any temperature profile, moist where the profile tells its vapour: the altitudes are
+ * integrated once, in steps of ln p.
  */
 final class HypsometricAtmosphere implements Atmosphere {
     /** A step of ln p, some 80 m: a bend inside it costs less than 0.01 m. */
@@ -78,7 +78,15 @@ final class HypsometricAtmosphere implements Atmosphere {
     private double thickness(double fromDepth, double toDepth) {
         return GAS_CONSTANT_J_PER_KG_K
                 / GRAVITY_MPS2
-                * Quadrature.integrate(depth -> temperature(pressure(depth)), fromDepth, toDepth);
+                * Quadrature.integrate(
+                        depth -> virtualTemperature(pressure(depth)), fromDepth, toDepth);
+    }
+
+    private double virtualTemperature(double pressurePa) {
+        double vapourPa = vapourPressure(pressurePa);
+        return Double.isNaN(vapourPa)
+                ? temperature(pressurePa)
+                : MoistAir.virtualTemperature(temperature(pressurePa), vapourPa, pressurePa);
     }
 
     private double pressure(double depth) {

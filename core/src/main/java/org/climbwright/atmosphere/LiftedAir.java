@@ -6,6 +6,7 @@ import static org.climbwright.atmosphere.IcaoConstants.HEAT_CAPACITY_RATIO;
 
 import java.util.function.DoubleUnaryOperator;
 import org.climbwright.numeric.BracketingSolver;
+import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.unit.UnitScale;
 
@@ -16,6 +17,8 @@ import org.climbwright.unit.UnitScale;
  * <p>On the way the mixing ratio stays and the temperature follows the adiabat of the moist air;
  * the level is where both meet saturation over liquid water. In the trade it stands for the base of
  * cumulus. For the typed way use {@link LiftingCondensationLevel}.
+ *
+ * <p>A search behind each function allocates some 40 bytes a call.
  *
  * <p>Limits of use: real parcels mix, and the layer below a cloud need not be well mixed; layered
  * cloud has nothing to do with this level.
@@ -31,10 +34,34 @@ public final class LiftedAir {
 
     private static final double VAPOUR_HEAT_CAPACITY_J_PER_KG_K = 1860.0;
 
-    /** What rounding may make of exactly saturated air. */
-    private static final double ROUNDING = 1e-9;
+    private static final SaturationFormula FORMULA = SaturationFormula.MURPHY_KOOP;
+
+    private static final ModelRange HUMIDITY =
+            new ModelRange(
+                    "relative humidity of lifted air",
+                    1e-9,
+                    1.0 + 1e-7, // what rounding may make of exactly saturated air
+                    "",
+                    "dry air has no condensation level, and saturated air is at it");
+
+    private static final ModelRange TEMPERATURE =
+            new ModelRange(
+                    "temperature or dew point", 123.0, 332.0, "K", "the rule is for surface air");
 
     private LiftedAir() {}
+
+    /**
+     * Tells whether air is neither too dry, nor too warm or cold, nor more than saturated.
+     *
+     * @param temperatureK static air temperature before [K]
+     * @param vapourPressurePa vapour pressure before [Pa]
+     * @return true for 123 to 332 K and a relative humidity from 1e-9 to 1; air drier than some
+     *     1e-4 in cold air may still condense only below 123 K, and is refused then
+     */
+    public static boolean covers(double temperatureK, double vapourPressurePa) {
+        return FORMULA.coversWater(temperatureK)
+                && HUMIDITY.covers(vapourPressurePa / FORMULA.overWater(temperatureK));
+    }
 
     /**
      * Returns the temperature at which lifted air becomes saturated.
@@ -45,33 +72,25 @@ public final class LiftedAir {
      * @return temperature at the level [K], not above the temperature before
      * @throws OutsideModelException if a value is out of range, or the air so dry that the level is
      *     colder than 123 K
-     * @accuracy 1e-10 K of the equations; 0.02 K from the usual short formulas
+     * @accuracy 1e-10 K of the equations; 0.04 K from the usual short formulas in the air of an
+     *     aerodrome
      * @source see the class comment
      */
     public static double condensationTemperature(
             double temperatureK, double vapourPressurePa, double pressurePa) {
         double mixingRatio = MoistAir.mixingRatio(vapourPressurePa, pressurePa);
-        double relativeHumidity = MoistAir.relativeHumidity(vapourPressurePa, temperatureK);
-        if (!(relativeHumidity > 0.0 && relativeHumidity <= 1.0 + ROUNDING)) {
-            throw new OutsideModelException(
-                    "relative humidity of lifted air",
-                    relativeHumidity,
-                    Double.MIN_VALUE,
-                    1.0,
-                    "",
-                    "dry air has no condensation level, and saturated air is at it");
-        }
+        HUMIDITY.check(MoistAir.relativeHumidity(vapourPressurePa, temperatureK));
         return condensationTemperature(
                 temperatureK,
                 vapourPressurePa,
                 exponent(mixingRatio),
-                MoistAir::saturationVapourPressure,
-                123.0);
+                FORMULA::overWater,
+                FORMULA.coldestOverWater());
     }
 
     /**
      * The same for any exponent κ of the adiabat and any saturation formula, searched from its
-     * coldest temperature up.
+     * coldest temperature up; so that tests can meet figures that were made with others.
      */
     static double condensationTemperature(
             double temperatureK,
@@ -139,16 +158,18 @@ public final class LiftedAir {
     /**
      * Returns the height of the condensation level by the rule of 400 ft per degree of spread.
      *
-     * @param temperatureK static air temperature [K]
-     * @param dewPointK dew point over liquid water [K]
+     * @param temperatureK static air temperature [K], 123 to 332
+     * @param dewPointK dew point over liquid water [K], 123 to 332
      * @return height above the place [m], negative if the dew point is above the temperature
+     * @throws OutsideModelException if a value is out of range
      * @accuracy from 10 % below {@link #heightToCondensation}, in warm moist air, to 2 % above it,
      *     from -5 to 35 °C, for spreads up to 25 K
      * @source US Federal Aviation Administration, Pilot's Handbook of Aeronautical Knowledge,
      *     FAA-H-8083-25B, page 12-13: spread over 2.5 °C per 1,000 ft (seen as quoted elsewhere)
      */
     public static double heightByRule(double temperatureK, double dewPointK) {
-        return UnitScale.FOOT.toSi(400.0) * (temperatureK - dewPointK);
+        return UnitScale.FOOT.toSi(400.0)
+                * (TEMPERATURE.check(temperatureK) - TEMPERATURE.check(dewPointK));
     }
 
     /** Gas constant over heat capacity of air that has so much vapour per dry air. */

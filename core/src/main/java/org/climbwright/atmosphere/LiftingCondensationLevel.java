@@ -125,7 +125,7 @@ public final class LiftingCondensationLevel implements Serializable {
      * @return its state at the pressure of the level, with its altitude
      * @throws org.climbwright.quantity.OutsideModelException if it does not reach there
      */
-    public AirState in(Atmosphere atmosphere) {
+    public AirState airIn(Atmosphere atmosphere) {
         return atmosphere.at(pressure());
     }
 

@@ -30,8 +30,19 @@ public final class MoistAir {
 
     private static final SaturationFormula REFERENCE = SaturationFormula.MURPHY_KOOP;
 
+    /** Vapour pressure at the triple point of water [Pa]: ice is never warmer. */
+    static final double TRIPLE_POINT_PRESSURE_PA = REFERENCE.overIce(273.16);
+
     private static final ModelRange NOT_NEGATIVE =
             new ModelRange("vapour pressure", 0.0, 1e6, "Pa", "no air holds more, none holds less");
+
+    private static final ModelRange PRESSURE =
+            new ModelRange(
+                    "static pressure", 1e-3, 1e6, "Pa", "no air of the atmosphere is outside");
+
+    private static final ModelRange TEMPERATURE =
+            new ModelRange(
+                    "static air temperature", 1.0, 1e3, "K", "no air of the atmosphere is outside");
 
     private static final ModelRange RATIO =
             new ModelRange(
@@ -48,8 +59,18 @@ public final class MoistAir {
      * @param temperatureK temperature or dew point [K]
      * @return true from 123 to 332 K
      */
-    public static boolean coversTemperature(double temperatureK) {
+    public static boolean coversWater(double temperatureK) {
         return REFERENCE.coversWater(temperatureK);
+    }
+
+    /**
+     * Tells whether the saturation formula over ice takes a temperature.
+     *
+     * @param temperatureK temperature or frost point [K]
+     * @return true from 110 to 273.16 K
+     */
+    public static boolean coversIce(double temperatureK) {
+        return REFERENCE.coversIce(temperatureK);
     }
 
     /**
@@ -58,7 +79,7 @@ public final class MoistAir {
      * @param vapourPressurePa vapour pressure [Pa]
      * @return true for dew points from 123 to 332 K
      */
-    public static boolean coversVapourPressure(double vapourPressurePa) {
+    public static boolean coversDewPoint(double vapourPressurePa) {
         return REFERENCE.coversDewPoint(vapourPressurePa);
     }
 
@@ -195,7 +216,7 @@ public final class MoistAir {
      * Returns the temperature at which dry air would be as dense: {@code Tv = T / (1 - 0.37803 e /
      * p)}.
      *
-     * @param temperatureK static air temperature [K], above 0
+     * @param temperatureK static air temperature [K], 1 to 1000
      * @param vapourPressurePa vapour pressure [Pa], 0 for dry air, less than the pressure
      * @param pressurePa static pressure [Pa], above the vapour pressure
      * @return virtual temperature [K], never below the temperature
@@ -206,15 +227,7 @@ public final class MoistAir {
     public static double virtualTemperature(
             double temperatureK, double vapourPressurePa, double pressurePa) {
         checkVapour(vapourPressurePa, pressurePa);
-        if (!(temperatureK > 0.0)) {
-            throw new OutsideModelException(
-                    "static air temperature",
-                    temperatureK,
-                    Double.MIN_VALUE,
-                    Double.MAX_VALUE,
-                    "K",
-                    "air is warmer than 0 K");
-        }
+        TEMPERATURE.check(temperatureK);
         return temperatureK / (1.0 - (1.0 - MOLAR_MASS_RATIO) * vapourPressurePa / pressurePa);
     }
 
@@ -235,6 +248,7 @@ public final class MoistAir {
     }
 
     private static void checkVapour(double vapourPressurePa, double pressurePa) {
+        PRESSURE.check(pressurePa);
         if (!(vapourPressurePa >= 0.0 && vapourPressurePa < pressurePa)) {
             throw new OutsideModelException(
                     "vapour pressure",

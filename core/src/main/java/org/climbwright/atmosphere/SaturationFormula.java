@@ -97,7 +97,7 @@ public enum SaturationFormula {
                 coldestK,
                 warmestK,
                 "K",
-                "the saturation formula over " + surface + " was fitted there");
+                "the saturation formula over ".concat(surface).concat(" was fitted there"));
     }
 
     private static ModelRange pressures(
@@ -107,13 +107,14 @@ public enum SaturationFormula {
                 StrictMath.exp(lnLowest),
                 StrictMath.exp(lnHighest),
                 "Pa",
-                "its "
-                        + point
-                        + " point must be from "
-                        + temperatures.lowest()
-                        + " to "
-                        + temperatures.highest()
-                        + " K");
+                new StringBuilder("its ")
+                        .append(point)
+                        .append(" point must be from ")
+                        .append(temperatures.lowest())
+                        .append(" to ")
+                        .append(temperatures.highest())
+                        .append(" K")
+                        .toString());
     }
 
     /** The natural logarithm of the saturation vapour pressure over water [Pa]. */
@@ -121,6 +122,11 @@ public enum SaturationFormula {
 
     /** The natural logarithm of the saturation vapour pressure over ice [Pa]. */
     abstract double lnOverIce(double temperatureK);
+
+    /** The coldest temperature that the formula over water takes [K]. */
+    double coldestOverWater() {
+        return overWater.lowest();
+    }
 
     /**
      * Tells whether the formula over water takes a temperature.

@@ -46,6 +46,14 @@ public final class StandardAir {
                     "kg/m³",
                     END);
 
+    private static final ModelRange DEVIATION =
+            new ModelRange(
+                    "deviation from standard temperature",
+                    -200.0,
+                    200.0,
+                    "K",
+                    "no air of the earth is farther from standard");
+
     private StandardAir() {}
 
     /**
@@ -207,14 +215,15 @@ public final class StandardAir {
      *
      * @param lowerPa static pressure at the lower end [Pa], 0.886 to 177687
      * @param upperPa static pressure at the upper end [Pa], 0.886 to 177687
-     * @param deviationK how much warmer the air is [K]; 0 for standard air
+     * @param deviationK how much warmer the air is [K], -200 to 200; 0 for standard air
      * @return altitude of the upper end less that of the lower [m], negative if they are exchanged
-     * @throws org.climbwright.quantity.OutsideModelException if a pressure is outside that range
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
      * @accuracy 2e-10 m against 50-digit arithmetic
      * @source hydrostatic equation, {@code dH = -(R T / g0) d(ln p)}; see the class comment
      */
     public static double thicknessWithDeviation(double lowerPa, double upperPa, double deviationK) {
         double standard = altitudeFromPressure(upperPa) - altitudeFromPressure(lowerPa);
+        DEVIATION.check(deviationK);
         double metresPerKelvin =
                 GAS_CONSTANT_J_PER_KG_K / GRAVITY_MPS2 * StrictMath.log(lowerPa / upperPa);
         return standard + deviationK * metresPerKelvin;

@@ -2,7 +2,7 @@ package org.climbwright.path;
 
 import java.util.Objects;
 import org.climbwright.atmosphere.Atmosphere;
-import org.climbwright.atmosphere.Winds;
+import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;

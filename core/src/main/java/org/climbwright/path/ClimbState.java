@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.airspeed.AirspeedConversion;
 import org.climbwright.atmosphere.AirState;
+import org.climbwright.atmosphere.altimetry.VerticalRates;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.AirGradient;
 import org.climbwright.quantity.path.GroundDistance;
@@ -333,7 +334,7 @@ public final class ClimbState implements Serializable {
     }
 
     private double geometricRateMps() {
-        return rateMps * air.geometricPerPressureAltitude();
+        return rateMps * VerticalRates.geometricPerPressureAltitude(air);
     }
 
     /**

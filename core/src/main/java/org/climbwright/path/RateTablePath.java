@@ -6,7 +6,8 @@ import java.util.function.DoubleUnaryOperator;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.StandardAir;
-import org.climbwright.atmosphere.Wind;
+import org.climbwright.atmosphere.altimetry.VerticalRates;
+import org.climbwright.atmosphere.wind.Wind;
 import org.climbwright.numeric.Quadrature;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -183,7 +184,7 @@ final class RateTablePath implements ClimbPath {
         double tabled = climb.rates().rate(altitudeM, climb.mass().inKilograms(), side);
         return switch (climb.rates().kind()) {
             case PRESSURE_ALTITUDE -> tabled;
-            case GEOMETRIC -> tabled / air.geometricPerPressureAltitude();
+            case GEOMETRIC -> tabled / VerticalRates.geometricPerPressureAltitude(air);
         };
     }
 }

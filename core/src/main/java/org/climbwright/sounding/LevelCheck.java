@@ -2,7 +2,7 @@ package org.climbwright.sounding;
 
 import org.climbwright.atmosphere.MoistAir;
 import org.climbwright.atmosphere.StandardAir;
-import org.climbwright.atmosphere.Wind;
+import org.climbwright.atmosphere.wind.Wind;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.speed.WindSpeed;
 import org.jspecify.annotations.Nullable;
@@ -38,7 +38,7 @@ final class LevelCheck {
         return orMissing(
                 field,
                 temperatureK,
-                MoistAir.coversTemperature(temperatureK),
+                MoistAir.coversWater(temperatureK),
                 "no temperature of the free air");
     }
 
@@ -49,7 +49,7 @@ final class LevelCheck {
         if (dewPointK > temperatureK) {
             return missing(field, "a dew point above the temperature");
         }
-        if (!MoistAir.coversTemperature(dewPointK)) {
+        if (!MoistAir.coversWater(dewPointK)) {
             return missing(field, "no dew point of air");
         }
         // Air cannot hold more vapour than there is air: most likely a slip in the pressure.
@@ -64,7 +64,7 @@ final class LevelCheck {
         if (Double.isNaN(vapourPressurePa) || vapourPressurePa == 0.0) {
             return Double.NaN;
         }
-        return MoistAir.coversVapourPressure(vapourPressurePa)
+        return MoistAir.coversDewPoint(vapourPressurePa)
                 ? dewPoint(
                         field,
                         atMost(temperatureK, MoistAir.dewPoint(vapourPressurePa)),
@@ -84,7 +84,7 @@ final class LevelCheck {
         }
         double vapourPressurePa =
                 relativeHumidity * MoistAir.saturationVapourPressure(temperatureK);
-        return MoistAir.coversVapourPressure(vapourPressurePa)
+        return MoistAir.coversDewPoint(vapourPressurePa)
                 ? dewPoint(
                         field,
                         Math.min(MoistAir.dewPoint(vapourPressurePa), temperatureK),

@@ -1,6 +1,6 @@
 package org.climbwright.sounding;
 
-import org.climbwright.atmosphere.Wind;
+import org.climbwright.atmosphere.wind.Wind;
 import org.jspecify.annotations.Nullable;
 
 /**

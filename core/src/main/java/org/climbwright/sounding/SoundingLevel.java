@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.MoistAir;
-import org.climbwright.atmosphere.Wind;
+import org.climbwright.atmosphere.wind.Wind;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.quantity.temperature.DewPoint;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.climbwright.atmosphere.Atmosphere;
-import org.climbwright.atmosphere.Winds;
+import org.climbwright.atmosphere.wind.Winds;
 
 /** The levels of an ascent that have a wind, by components, on pressures of their own. */
 final class SoundingWinds implements Winds {

@@ -3,10 +3,12 @@ package org.climbwright.airspeed;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.DryAir;
 import org.climbwright.atmosphere.Geopotential;
+import org.climbwright.atmosphere.LiftedAir;
 import org.climbwright.atmosphere.MoistAir;
 import org.climbwright.atmosphere.StandardAir;
-import org.climbwright.atmosphere.Wind;
 import org.climbwright.atmosphere.altimetry.Altimetry;
+import org.climbwright.atmosphere.altimetry.ColdAir;
+import org.climbwright.atmosphere.wind.Wind;
 import org.climbwright.quantity.OutsideModelException;
 
 /** Asks every room here for plain doubles, and for an error; run by {@link PlainDoublesTest}. */
@@ -24,6 +26,15 @@ final class PlainDoublesProgram {
                         + MoistAir.dewPoint(MoistAir.saturationVapourPressure(t))
                         + Altimetry.qnh(p, 5000.0)
                         + Altimetry.altitudeOnQnh(5000.0, 100000.0)
+                        + Altimetry.qfe(100000.0, 500.0)
+                        + Altimetry.altitudePerPressure(p, t)
+                        + MoistAir.frostPoint(MoistAir.saturationVapourPressureOverIce(t))
+                        + MoistAir.density(p, t, 100.0)
+                        + LiftedAir.heightToCondensation(290.0, 1000.0, 100000.0)
+                        + StandardAir.thicknessWithDeviation(100000.0, p, -20.0)
+                        + ColdAir.tableCorrection(1000.0, 250.0)
+                        + ColdAir.exactCorrection(1000.0, 250.0, 500.0)
+                        + ColdAir.errorAtIndicatedHeight(1000.0, 250.0, 500.0)
                         + Atmosphere.standard().temperature(p)
                         + Wind.ofComponents(3.0, 4.0).eastwardMps()
                         + Wind.alongTrack(3.0, 4.0, 1.0);
@@ -33,9 +44,20 @@ final class PlainDoublesProgram {
                         + AirspeedConversion.easFromMach(mach, p)
                         + AirspeedConversion.totalTemperatureFromMach(mach, t, 1.0)
                         + AirspeedConversion.crossoverPressure(150.0, 0.78);
-        System.out.println("answers are numbers: " + Double.isFinite(sum));
+        System.out.print("answers are numbers: ");
+        System.out.println(Double.isFinite(sum));
         try {
             StandardAir.pressureFromAltitude(90000.0);
+        } catch (OutsideModelException refused) {
+            System.out.println(refused.getMessage());
+        }
+        try {
+            ColdAir.aerodromeCorrection(-1.0, 250.0, 0.0);
+        } catch (OutsideModelException refused) {
+            System.out.println(refused.getMessage());
+        }
+        try {
+            MoistAir.dewPoint(-1.0);
         } catch (OutsideModelException refused) {
             System.out.println(refused.getMessage());
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import org.climbwright.atmosphere.altimetry.VerticalRates;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -89,7 +90,7 @@ class AirStateHumidityTest {
     @Test
     @DisplayName("that is none is known, and has neither dew point nor frost point")
     void dry() {
-        AirState air = WARM.withDewPoint(DewPoint.ofCelsius(20)).dry();
+        AirState air = WARM.withDewPoint(DewPoint.ofCelsius(20)).withoutVapour();
         assertThat(air.isHumidityKnown()).isTrue();
         assertThat(air.relativeHumidity()).contains(RelativeHumidity.ofRatio(0.0));
         assertThat(air.mixingRatio().orElseThrow().inKilogramsPerKilogram()).isZero();
@@ -128,8 +129,8 @@ class AirStateHumidityTest {
     @DisplayName("makes the air higher per metre of pressure altitude, and lighter")
     void effects() {
         AirState moist = WARM.withDewPoint(DewPoint.ofCelsius(25));
-        assertThat(moist.geopotentialPerPressureAltitude())
-                .isGreaterThan(WARM.geopotentialPerPressureAltitude());
+        assertThat(VerticalRates.geopotentialPerPressureAltitude(moist))
+                .isGreaterThan(VerticalRates.geopotentialPerPressureAltitude(WARM));
         assertThat(moist.densityKgPerM3()).isLessThan(WARM.densityKgPerM3());
         assertThat(moist.densityAltitude()).isGreaterThan(WARM.densityAltitude());
     }
@@ -141,7 +142,10 @@ class AirStateHumidityTest {
                 AirState.of(
                         StaticPressure.ofHectopascals(1013.25), StaticAirTemperature.ofCelsius(35));
         AirState wet = air.withRelativeHumidity(RelativeHumidity.ofRatio(1.0));
-        assertThat(wet.geometricPerPressureAltitude() / air.geometricPerPressureAltitude() - 1.0)
+        assertThat(
+                        VerticalRates.geometricPerPressureAltitude(wet)
+                                        / VerticalRates.geometricPerPressureAltitude(air)
+                                - 1.0)
                 .isCloseTo(0.021, within(0.0005));
     }
 
@@ -209,14 +213,14 @@ class AirStateHumidityTest {
         void mixingRatioAbove() {
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> COLD.withMixingRatio(MixingRatio.ofGramsPerKilogram(5)))
-                    .withMessageStartingWith(
-                            "vapour pressure must be at most that of saturation, with a dew point"
-                                    + " not above the temperature of 243.14999999999998 K, but was"
-                                    + " 398.7");
+                    .withMessage(
+                            "mixing ratio must not be above that of saturated air of"
+                                    + " 243.14999999999998 K (-30.0 °C) and 50000.0 Pa (500.0 hPa),"
+                                    + " but was 0.005 kg/kg (5.0 g/kg)");
         }
 
         @ParameterizedTest
-        @ValueSource(doubles = {1.0 + 2e-9, 1.01, 2.0})
+        @ValueSource(doubles = {1.0 + 2e-7, 1.01, 2.0})
         @DisplayName("more vapour than saturation")
         void supersaturated(double ratio) {
             double vapour = ratio * MoistAir.saturationVapourPressure(290.0);

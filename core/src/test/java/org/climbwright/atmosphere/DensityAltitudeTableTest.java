@@ -38,7 +38,7 @@ class DensityAltitudeTableTest {
                         StaticAirTemperature.ofCelsius(celsius));
         assertThat(air.pressureAltitude().inFeet()).is(tenDigits(pressureAltitude));
         assertThat(air.densityAltitude().inFeet()).is(tenDigits(dryDensityAltitude));
-        assertThat(air.dry().densityAltitude()).isEqualTo(air.densityAltitude());
+        assertThat(air.withoutVapour().densityAltitude()).isEqualTo(air.densityAltitude());
 
         AirState moist =
                 AirState.ofSi(

@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.pressure.AltimeterSetting;
@@ -20,6 +21,25 @@ import org.climbwright.quantity.temperature.IsaDeviationAtAltitude;
 @Label("Air that deviates from standard, whatever its deviation and its datum")
 class DeviationPropertyTest {
     private static final double R_OVER_G = 287.05287 / 9.80665;
+
+    @Property
+    @Label("is known at both ends of its range by every way in")
+    void ends(@ForAll("deviations") double deviationK, @ForAll("settings") double qnhPa) {
+        AltitudeDatum datum = AltitudeDatum.onQnh(AltimeterSetting.ofPascals(qnhPa));
+        for (Atmosphere air :
+                List.of(
+                        Atmosphere.withDeviationAtEachPressure(
+                                IsaDeviation.ofKelvins(deviationK), datum),
+                        Atmosphere.withDeviationAtEachAltitude(
+                                IsaDeviationAtAltitude.ofKelvins(deviationK), datum))) {
+            for (double end : new double[] {air.range().lowest(), air.range().highest()}) {
+                AirState there = air.at(StaticPressure.ofPascals(end));
+                GeopotentialAltitude altitude = there.geopotentialAltitude().orElseThrow();
+                assertThat(air.at(altitude).pressurePa()).isCloseTo(end, within(1e-12 * end));
+                assertThat(DryAir.coversTemperature(there.temperatureK())).isTrue();
+            }
+        }
+    }
 
     private static Atmosphere atEachPressure(double deviationK) {
         return Atmosphere.withDeviationAtEachPressure(IsaDeviation.ofKelvins(deviationK));
@@ -61,6 +81,11 @@ class DeviationPropertyTest {
     @Provide
     Arbitrary<Double> deviations() {
         return Arbitraries.doubles().between(-90.0, 75.0).ofScale(6);
+    }
+
+    @Provide
+    Arbitrary<Double> settings() {
+        return Arbitraries.doubles().between(85000.0, 110000.0).ofScale(6);
     }
 
     @Provide
@@ -154,7 +179,8 @@ class DeviationPropertyTest {
             assertThat(here.densityKgPerM3())
                     .isEqualTo(standard.at(StaticPressure.ofPascals(pascal)).densityKgPerM3());
             assertThat(here.isHumidityKnown()).isFalse();
-            assertThat(here.dry()).isEqualTo(standard.at(StaticPressure.ofPascals(pascal)));
+            assertThat(here.withoutVapour())
+                    .isEqualTo(standard.at(StaticPressure.ofPascals(pascal)));
             assertThat(air.vapourPressure(pascal)).isNaN();
         }
     }
@@ -294,8 +320,7 @@ class DeviationPropertyTest {
         GeopotentialAltitude elevation = GeopotentialAltitude.ofMetres(1500.0);
         Atmosphere air =
                 Atmosphere.withDeviationAtEachPressure(
-                        IsaDeviation.ofKelvins(deviation),
-                        AltitudeDatum.ofAerodrome(qnh, elevation));
+                        IsaDeviation.ofKelvins(deviation), Altimetry.datum(qnh, elevation));
         AirState there = air.at(elevation);
         assertThat(
                         StandardAir.altitudeFromPressure(there.pressurePa())

@@ -66,7 +66,7 @@ class LiftedAirTest {
     @DisplayName("in an atmosphere is at its pressure, where that air is as high as it is")
     void inAnAtmosphere() {
         LiftingCondensationLevel base = LiftingCondensationLevel.of(MOIST);
-        AirState there = base.in(Atmosphere.standard());
+        AirState there = base.airIn(Atmosphere.standard());
 
         assertThat(there.staticPressure()).isEqualTo(base.pressure());
         // between the parcel at 111 m and the level standard air is thinner than well mixed air of
@@ -121,11 +121,11 @@ class LiftedAirTest {
         @DisplayName("dry air, which condenses nowhere")
         void dry() {
             assertThatExceptionOfType(OutsideModelException.class)
-                    .isThrownBy(() -> LiftingCondensationLevel.of(SURFACE.dry()))
+                    .isThrownBy(() -> LiftingCondensationLevel.of(SURFACE.withoutVapour()))
                     .withMessage(
-                            "relative humidity of lifted air must be from 4.9E-324 to 1.0, but was"
-                                    + " 0.0: dry air has no condensation level, and saturated air"
-                                    + " is at it");
+                            "relative humidity of lifted air must be from 1.0E-9 to 1.0000001, but"
+                                + " was 0.0: dry air has no condensation level, and saturated air"
+                                + " is at it");
         }
 
         @Test
@@ -135,18 +135,22 @@ class LiftedAirTest {
             assertThatExceptionOfType(OutsideModelException.class)
                     .isThrownBy(() -> LiftedAir.condensationTemperature(303.15, vapour, 1e5))
                     .withMessageStartingWith(
-                            "relative humidity of lifted air must be from 4.9E-324 to 1.0, but was"
-                                    + " 1.01");
+                            "relative humidity of lifted air must be from 1.0E-9 to 1.0000001, but"
+                                    + " was 1.01");
         }
 
         @Test
         @DisplayName("air so dry that it would condense where saturation is not known any more")
         void tooDry() {
+            double vapour = 1e-4 * MoistAir.saturationVapourPressure(130.0);
+            assertThat(LiftedAir.covers(130.0, vapour)).isTrue();
             assertThatExceptionOfType(OutsideModelException.class)
-                    .isThrownBy(() -> LiftedAir.condensationTemperature(303.15, 1e-10, 1e5))
+                    .isThrownBy(() -> LiftedAir.condensationTemperature(130.0, vapour, 1e5))
                     .withMessageStartingWith("vapour pressure of lifted air must be from ")
                     .withMessageEndingWith(
-                            " Pa, but was 1.0E-10 Pa: drier air condenses only where the"
+                            " Pa, but was "
+                                    + vapour
+                                    + " Pa: drier air condenses only where the"
                                     + " saturation formula ends");
         }
 

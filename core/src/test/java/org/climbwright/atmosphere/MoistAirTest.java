@@ -42,7 +42,7 @@ class MoistAirTest {
         @ValueSource(doubles = {Double.NaN, 122.9999, 332.0001, 0.0, Double.NEGATIVE_INFINITY})
         @DisplayName("a temperature for which the formula was not fitted")
         void aTemperature(double kelvin) {
-            assertThat(MoistAir.coversTemperature(kelvin)).isFalse();
+            assertThat(MoistAir.coversWater(kelvin)).isFalse();
             assertThatExceptionOfType(OutsideModelException.class)
                     .isThrownBy(() -> MoistAir.saturationVapourPressure(kelvin))
                     .withMessage(
@@ -106,15 +106,21 @@ class MoistAirTest {
         }
 
         @ParameterizedTest
-        @ValueSource(doubles = {Double.NaN, 0.0, -1.0})
+        @ValueSource(doubles = {Double.NaN, 0.0, -1.0, Double.POSITIVE_INFINITY})
         @DisplayName("a temperature that no air has, and a pressure that is none")
         void noTemperature(double value) {
             assertThatExceptionOfType(OutsideModelException.class)
                     .isThrownBy(() -> MoistAir.virtualTemperature(value, 0.0, 1e5))
-                    .withMessageStartingWith("static air temperature must be from ")
-                    .withMessageEndingWith(" K: air is warmer than 0 K");
+                    .withMessage(
+                            "static air temperature must be from 1.0 to 1000.0 K, but was "
+                                    + value
+                                    + " K: no air of the atmosphere is outside");
             assertThatExceptionOfType(OutsideModelException.class)
-                    .isThrownBy(() -> MoistAir.vapourPressureFromMixingRatio(0.01, value));
+                    .isThrownBy(() -> MoistAir.vapourPressureFromMixingRatio(0.01, value))
+                    .withMessageStartingWith("static pressure must be from ");
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> MoistAir.mixingRatio(0.0, value))
+                    .withMessageStartingWith("static pressure must be from ");
         }
 
         @ParameterizedTest

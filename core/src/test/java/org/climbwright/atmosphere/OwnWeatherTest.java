@@ -122,6 +122,39 @@ class OwnWeatherTest {
         assertThat(SMOOTH_DAY.range().lowest()).isEqualTo(10000.0);
     }
 
+    @Test
+    @DisplayName("has the altitudes of moist air where its profile tells the vapour")
+    void moistProfile() {
+        Atmosphere humid =
+                Atmosphere.of(
+                        new TemperatureProfile() {
+                            @Override
+                            public double temperature(double pressurePa) {
+                                return smoothTemperature(pressurePa);
+                            }
+
+                            @Override
+                            public double vapourPressure(double pressurePa) {
+                                return 0.02 * pressurePa;
+                            }
+
+                            @Override
+                            public ModelRange range() {
+                                return SMOOTH_DAY.range();
+                            }
+                        },
+                        new AltitudeDatum(
+                                StaticPressure.ofPascals(100000.0),
+                                GeopotentialAltitude.ofMetres(111.0)));
+        // the vapour is the same share of the pressure everywhere, and so is what it adds
+        double share = 1.0 / (1.0 - (1.0 - 287.05287 / 461.523) * 0.02);
+        for (double pressurePa : new double[] {20000, 50000, 90000}) {
+            double dry = SMOOTH_DAY.geopotentialAltitude(pressurePa) - 111.0;
+            assertThat(humid.geopotentialAltitude(pressurePa) - 111.0)
+                    .isCloseTo(share * dry, within(1e-6));
+        }
+    }
+
     @Nested
     @DisplayName("refuses")
     class Refuses {

@@ -9,7 +9,7 @@ import java.util.List;
 import org.climbwright.atmosphere.AltitudeDatum;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.StandardAir;
-import org.climbwright.atmosphere.Winds;
+import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Scene;

@@ -8,8 +8,8 @@ import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.climbwright.atmosphere.Atmosphere;
-import org.climbwright.atmosphere.Wind;
-import org.climbwright.atmosphere.Winds;
+import org.climbwright.atmosphere.wind.Wind;
+import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.quantity.altitude.PressureAltitude;
 
 @Label("Any climb by a table of rates")

@@ -48,7 +48,7 @@ class CondensationTableTest {
         double temperature = ours.temperature().inCelsius();
         double pressure = ours.pressure().inHectopascals();
         double height =
-                ours.in(sounding.atmosphere()).geopotentialAltitude().orElseThrow().inMetres();
+                ours.airIn(sounding.atmosphere()).geopotentialAltitude().orElseThrow().inMetres();
 
         assertThat(temperature).is(closeTo(celsius, 0.1));
         assertThat(pressure).is(closeTo(pressureHpa, PRESSURE_HPA));
@@ -112,7 +112,7 @@ class CondensationTableTest {
         LiftingCondensationLevel ours = LiftingCondensationLevel.of(lowest(ascent));
         double pressure = ours.pressure().inHectopascals();
         double height =
-                ours.in(ascent.atmosphere()).geopotentialAltitude().orElseThrow().inMetres()
+                ours.airIn(ascent.atmosphere()).geopotentialAltitude().orElseThrow().inMetres()
                         - Soundings.levelsOfAir(ascent).get(0).geopotentialAltitudeM();
 
         assertThat(pressure).is(closeTo(providerHpa, PRESSURE_HPA));

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import org.climbwright.atmosphere.Atmosphere;
-import org.climbwright.atmosphere.Winds;
+import org.climbwright.atmosphere.wind.Winds;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 

@@ -1,7 +1,7 @@
 package org.climbwright.sounding;
 
 import java.util.Arrays;
-import org.climbwright.atmosphere.Wind;
+import org.climbwright.atmosphere.wind.Wind;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.speed.WindSpeed;
 

@@ -100,7 +100,7 @@ final class LineWitness {
     /** A relative humidity, which IGRA has in tenths of a percent. */
     private static boolean isHumidity(double relativeHumidity, SoundingLevel level) {
         // Not every temperature that a level can have is one of saturated air.
-        return MoistAir.coversTemperature(level.temperatureK())
+        return MoistAir.coversWater(level.temperatureK())
                 && isVapour(
                         relativeHumidity * MoistAir.saturationVapourPressure(level.temperatureK()),
                         MoistAir.saturationVapourPressure(level.dewPointK()));

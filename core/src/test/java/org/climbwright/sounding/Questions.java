@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
-import org.climbwright.atmosphere.Winds;
+import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
 import org.climbwright.quantity.temperature.TemperatureDifference;

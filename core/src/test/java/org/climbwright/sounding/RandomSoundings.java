@@ -8,7 +8,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.EdgeCases;
 import net.jqwik.api.Tuple;
 import org.climbwright.atmosphere.MoistAir;
-import org.climbwright.atmosphere.Wind;
+import org.climbwright.atmosphere.wind.Wind;
 
 /**
  * Ascents of any shape: from 2 to 20 levels up to 3 hPa, 3 m to 4 km apart, any part of a level but

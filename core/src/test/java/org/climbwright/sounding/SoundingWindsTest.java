@@ -7,8 +7,8 @@ import static org.climbwright.sounding.Level.sounding;
 import static org.climbwright.sounding.Level.withoutPressure;
 
 import org.climbwright.atmosphere.Atmosphere;
-import org.climbwright.atmosphere.Winds;
 import org.climbwright.atmosphere.altimetry.Altimetry;
+import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

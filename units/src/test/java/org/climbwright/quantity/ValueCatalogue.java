@@ -494,6 +494,7 @@ public final class ValueCatalogue {
                                 AltimeterSetting.class,
                                 List.of(
                                         hectopascals(AltimeterSetting::ofHectopascals),
+                                        pascals(AltimeterSetting::ofPascals),
                                         Door.of(
                                                 "InchesOfMercury",
                                                 UnitScale.INCH_OF_MERCURY,

@@ -2,6 +2,7 @@ package org.climbwright.atmosphere.altimetry;
 
 import java.io.Serializable;
 import java.util.Locale;
+import java.util.Objects;
 import org.climbwright.quantity.altitude.AltitudeChange;
 
 /**
@@ -14,13 +15,27 @@ import org.climbwright.quantity.altitude.AltitudeChange;
  * @param reason what makes it so, as a clause
  */
 public record AltimeterError(AltitudeChange readsTooHighBy, String reason) implements Serializable {
+    /** What rounding may leave of no error at all. */
+    private static final double NOTHING_M = 1e-8;
+
+    /**
+     * Makes it of parts that are all there.
+     *
+     * @param readsTooHighBy see above
+     * @param reason see above
+     */
+    public AltimeterError {
+        Objects.requireNonNull(readsTooHighBy, "readsTooHighBy");
+        Objects.requireNonNull(reason, "reason");
+    }
+
     /**
      * Tells whether the aeroplane is lower than the altimeter shows, which is the dangerous way.
      *
      * @return true when the altimeter reads too high
      */
     public boolean isLowerThanShown() {
-        return readsTooHighBy.inMetres() > 0.0;
+        return readsTooHighBy.inMetres() > NOTHING_M;
     }
 
     /**
@@ -30,17 +45,17 @@ public record AltimeterError(AltitudeChange readsTooHighBy, String reason) imple
      */
     public String inWords() {
         long feet = Math.round(readsTooHighBy.inFeet());
-        String effect =
-                feet == 0
-                        ? "The altimeter reads right to the foot"
-                        : String.format(
-                                Locale.ROOT,
-                                "The altimeter reads %,d ft too %s: the aeroplane is %,d ft %s than"
-                                        + " it shows",
-                                Math.abs(feet),
-                                feet > 0 ? "high" : "low",
-                                Math.abs(feet),
-                                feet > 0 ? "lower" : "higher");
-        return effect + ", because " + reason + ".";
+        if (feet == 0) {
+            return "The altimeter reads right to the foot.";
+        }
+        return String.format(
+                Locale.ROOT,
+                "The altimeter reads %,d ft too %s: the aeroplane is %,d ft %s than it shows,"
+                        + " because %s.",
+                Math.abs(feet),
+                feet > 0 ? "high" : "low",
+                Math.abs(feet),
+                feet > 0 ? "lower" : "higher",
+                reason);
     }
 }

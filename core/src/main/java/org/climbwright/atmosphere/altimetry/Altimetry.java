@@ -2,9 +2,11 @@ package org.climbwright.atmosphere.altimetry;
 
 import java.util.Locale;
 import org.climbwright.atmosphere.AirState;
+import org.climbwright.atmosphere.AltitudeDatum;
 import org.climbwright.atmosphere.DryAir;
 import org.climbwright.atmosphere.IcaoConstants;
 import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
@@ -29,34 +31,38 @@ import org.climbwright.quantity.temperature.StaticAirTemperature;
  *     QNH as the setting that shows the elevation (definition from memory)
  */
 public final class Altimetry {
+    private static final ModelRange ALTITUDE =
+            new ModelRange(
+                    "altitude", -10000.0, 100000.0, "m", "no altimeter of an aeroplane shows it");
+
     private Altimetry() {}
 
     /**
      * Returns the reading on QNH at a pressure altitude: {@code Hp - H(QNH)}.
      *
-     * @param pressureAltitudeM pressure altitude [m]
+     * @param pressureAltitudeM pressure altitude [m], -10000 to 100000
      * @param qnhPa altimeter setting [Pa], 0.886 to 177687
      * @return altitude on that setting [m]
-     * @throws org.climbwright.quantity.OutsideModelException if the setting is out of range
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
      * @accuracy 1e-9 m
      * @source see the class comment
      */
     public static double altitudeOnQnh(double pressureAltitudeM, double qnhPa) {
-        return pressureAltitudeM - StandardAir.altitudeFromPressure(qnhPa);
+        return ALTITUDE.check(pressureAltitudeM) - StandardAir.altitudeFromPressure(qnhPa);
     }
 
     /**
      * Returns the pressure altitude of a reading on QNH: {@code h + H(QNH)}.
      *
-     * @param altitudeOnQnhM reading on the setting [m]
+     * @param altitudeOnQnhM reading on the setting [m], -10000 to 100000
      * @param qnhPa altimeter setting [Pa], 0.886 to 177687
      * @return pressure altitude [m]
-     * @throws org.climbwright.quantity.OutsideModelException if the setting is out of range
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
      * @accuracy 1e-9 m
      * @source see the class comment
      */
     public static double pressureAltitude(double altitudeOnQnhM, double qnhPa) {
-        return altitudeOnQnhM + StandardAir.altitudeFromPressure(qnhPa);
+        return ALTITUDE.check(altitudeOnQnhM) + StandardAir.altitudeFromPressure(qnhPa);
     }
 
     /**
@@ -181,8 +187,7 @@ public final class Altimetry {
      * @throws IllegalArgumentException if that is no setting of 850 to 1100 hPa
      */
     public static AltimeterSetting qnh(StaticPressure pressure, GeopotentialAltitude elevation) {
-        return AltimeterSetting.ofHectopascals(
-                qnh(pressure.inPascals(), elevation.inMetres()) / 100.0);
+        return AltimeterSetting.ofPascals(qnh(pressure.inPascals(), elevation.inMetres()));
     }
 
     /**
@@ -299,6 +304,17 @@ public final class Altimetry {
     public static AltitudeChange altitudePerHectopascal(AirState air) {
         return AltitudeChange.ofMetres(
                 100.0 * altitudePerPressure(air.pressurePa(), air.virtualTemperatureK()));
+    }
+
+    /**
+     * Returns the pressure and the altitude that an aerodrome gives to air off standard.
+     *
+     * @param qnh its altimeter setting
+     * @param elevation its elevation
+     * @return its QFE at its elevation
+     */
+    public static AltitudeDatum datum(AltimeterSetting qnh, GeopotentialAltitude elevation) {
+        return new AltitudeDatum(qfe(qnh, elevation), elevation);
     }
 
     /**

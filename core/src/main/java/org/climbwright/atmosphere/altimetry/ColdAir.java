@@ -1,8 +1,8 @@
 package org.climbwright.atmosphere.altimetry;
 
+import java.util.Locale;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.StandardAir;
-import org.climbwright.numeric.BracketingSolver;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
@@ -52,6 +52,8 @@ public final class ColdAir {
     /** What rounding may leave of no error at all. */
     private static final double NOTHING_M = 1e-8;
 
+    private static final int MOST_STEPS = 20;
+
     private static final ModelRange HEIGHT =
             range(
                     "height above the aerodrome",
@@ -91,8 +93,37 @@ public final class ColdAir {
     }
 
     /**
+     * Tells whether the forms with a temperature and an elevation take these values.
+     *
+     * @param heightM height above the aerodrome, published or indicated [m]
+     * @param temperatureK static air temperature at the aerodrome [K]
+     * @param elevationM elevation of the aerodrome [m]
+     * @return true for 0 to 10000 m, -90 to 60 °C, and -500 to 6000 m
+     */
+    public static boolean covers(double heightM, double temperatureK, double elevationM) {
+        return HEIGHT.covers(heightM)
+                && TEMPERATURE.covers(temperatureK)
+                && ELEVATION.covers(elevationM);
+    }
+
+    /**
+     * Tells whether the table is printed for these values.
+     *
+     * @param heightM height above the aerodrome on the chart [m]
+     * @param temperatureK static air temperature at the aerodrome [K]
+     * @return true from 200 to 5000 ft and from -50 to 10 °C
+     */
+    public static boolean coversTable(double heightM, double temperatureK) {
+        return TABLE_HEIGHT.covers(heightM) && TABLE_TEMPERATURE.covers(temperatureK);
+    }
+
+    /**
      * Returns what the published table adds to a published height: the formula for an aerodrome at
      * sea level, rounded up to 10 ft.
+     *
+     * <p>Between the heights and temperatures that are printed this is the formula too, and less
+     * than the next entry: who enters the printed table at the next colder and higher one adds
+     * more.
      *
      * @param publishedHeightM height above the aerodrome on the chart [m], 60.96 to 1524
      * @param temperatureK static air temperature at the aerodrome [K], 223.15 to 283.15
@@ -120,7 +151,9 @@ public final class ColdAir {
      * @param elevationM elevation of the aerodrome above mean sea level [m], -500 to 6000
      * @return what to add [m]; negative in air warmer than standard, where nothing is taken off
      * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
-     * @accuracy within 5 % of {@link #exactCorrection} for heights up to 10,000 ft
+     * @accuracy against {@link #exactCorrection}: 5 % up to an elevation of 10,000 ft and a height
+     *     of 5,000 ft, 6 % up to a height of 10,000 ft, 10 % at an elevation of 6000 m, mostly too
+     *     small; near standard temperature, where little is to be added, more of that little
      * @source see the class comment
      */
     public static double aerodromeCorrection(
@@ -149,15 +182,16 @@ public final class ColdAir {
             double publishedHeightM, double temperatureK, double elevationM) {
         HEIGHT.check(publishedHeightM);
         checkAerodrome(temperatureK, elevationM);
-        if (publishedHeightM == 0.0) {
-            return 0.0;
+        // Newton's steps: a metre of the indication is T / T_ISA true metres
+        double indicatedM = publishedHeightM;
+        double step = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < MOST_STEPS && Math.abs(step) > NOTHING_M / 10.0; i++) {
+            double standardK = StandardAir.temperatureFromAltitude(elevationM + indicatedM);
+            double deviationK = temperatureK - StandardAir.temperatureFromAltitude(elevationM);
+            double excessM = trueHeight(indicatedM, temperatureK, elevationM) - publishedHeightM;
+            step = excessM * standardK / (standardK + deviationK);
+            indicatedM -= step;
         }
-        double indicatedM =
-                BracketingSolver.solve(
-                        x -> trueHeight(x, temperatureK, elevationM) - publishedHeightM,
-                        0.0,
-                        3.0 * publishedHeightM,
-                        1e-9);
         return indicatedM - publishedHeightM;
     }
 
@@ -207,7 +241,9 @@ public final class ColdAir {
             Height published, StaticAirTemperature aerodrome) {
         return correction(
                 tableCorrection(published.inMetres(), aerodrome.inKelvins()),
-                "the published table for an aerodrome at sea level, rounded up to 10 ft");
+                heightOf(published),
+                "the formula of the published table, for an aerodrome at sea level, rounded up to"
+                        + " 10 ft");
     }
 
     /**
@@ -224,6 +260,7 @@ public final class ColdAir {
         return correction(
                 aerodromeCorrection(
                         published.inMetres(), aerodrome.inKelvins(), elevation.inMetres()),
+                heightOf(published),
                 "the formula of ICAO Doc 8168 with the elevation of the aerodrome");
     }
 
@@ -241,11 +278,16 @@ public final class ColdAir {
             Height published, StaticAirTemperature aerodrome, GeopotentialAltitude elevation) {
         return correction(
                 exactCorrection(published.inMetres(), aerodrome.inKelvins(), elevation.inMetres()),
+                heightOf(published),
                 "a constant deviation from standard at every pressure");
     }
 
-    private static ColdAirCorrection correction(double metres, String basis) {
-        return new ColdAirCorrection(AltitudeChange.ofMetres(metres), basis);
+    private static String heightOf(Height published) {
+        return String.format(Locale.ROOT, "height of %,.0f ft", published.inFeet());
+    }
+
+    private static ColdAirCorrection correction(double metres, String published, String basis) {
+        return new ColdAirCorrection(AltitudeChange.ofMetres(metres), published, basis);
     }
 
     /**
@@ -265,7 +307,8 @@ public final class ColdAir {
                         indicated.inMetres(), aerodrome.inKelvins(), elevation.inMetres());
         String reason =
                 metres > NOTHING_M
-                        ? "the air below is colder than standard"
+                        ? "the air below is colder than standard (to a published height of as much,"
+                                + " more must be added)"
                         : metres < -NOTHING_M
                                 ? "the air below is warmer than standard"
                                 : "the air below is as warm as standard";
@@ -277,7 +320,7 @@ public final class ColdAir {
      *
      * @param published altitude on the chart; altimeters count in geopotential altitude, and at
      *     10,000 ft the two are 5 ft apart
-     * @param qnh altimeter setting
+     * @param qnh altimeter setting; one that is not the air's own puts its error into the figure
      * @param air the air, a sounding's for instance, its altitudes known
      * @return the correction; 0 at the aerodrome when its elevation, pressure and QNH belong
      *     together
@@ -290,7 +333,11 @@ public final class ColdAir {
         double indicatedM =
                 Altimetry.altitudeOnQnh(
                         StandardAir.altitudeFromPressure(pressurePa), qnh.inPascals());
-        return correction(indicatedM - published.inMetres(), "the air given");
+        return correction(
+                indicatedM - published.inMetres(),
+                String.format(Locale.ROOT, "altitude of %,.0f ft", published.inFeet()),
+                String.format(
+                        Locale.ROOT, "the air given on a QNH of %.2f hPa", qnh.inHectopascals()));
     }
 
     /**

@@ -2,6 +2,7 @@ package org.climbwright.atmosphere.altimetry;
 
 import java.io.Serializable;
 import java.util.Locale;
+import java.util.Objects;
 import org.climbwright.quantity.altitude.AltitudeChange;
 
 /**
@@ -15,9 +16,24 @@ import org.climbwright.quantity.altitude.AltitudeChange;
  *
  * @param difference what the altimeter must show more than the published figure; negative in air
  *     warmer than standard, where nothing is taken off
+ * @param published the published figure, as words
  * @param basis where the figure comes from, as words
  */
-public record ColdAirCorrection(AltitudeChange difference, String basis) implements Serializable {
+public record ColdAirCorrection(AltitudeChange difference, String published, String basis)
+        implements Serializable {
+    /**
+     * Makes it of parts that are all there.
+     *
+     * @param difference see above
+     * @param published see above
+     * @param basis see above
+     */
+    public ColdAirCorrection {
+        Objects.requireNonNull(difference, "difference");
+        Objects.requireNonNull(published, "published");
+        Objects.requireNonNull(basis, "basis");
+    }
+
     /** What rounding may leave of nothing. */
     private static final double ROUNDING_FT = 1e-6;
 
@@ -33,22 +49,25 @@ public record ColdAirCorrection(AltitudeChange difference, String basis) impleme
     /**
      * Returns what to do in words.
      *
-     * @return one or two sentences; may change between versions
+     * @return one or two sentences with the figure to the foot; may change between versions
      */
     public String inWords() {
-        String rule = " The operator's procedures decide whether and to what it is applied.";
-        return applies()
-                ? String.format(
-                                Locale.ROOT,
-                                "Add %,d ft to the published figure, by %s: in air colder than"
-                                        + " standard the aeroplane is lower than the altimeter"
-                                        + " shows.",
-                                (long) Math.ceil(difference.inFeet() - ROUNDING_FT),
-                                basis)
-                        + rule
-                : "Add nothing, by "
-                        + basis
-                        + ": the air is not colder than standard, and nothing is taken off for"
-                        + " warm air.";
+        long feet = Math.round(difference.inFeet());
+        if (feet <= 0) {
+            return String.format(
+                    Locale.ROOT,
+                    "Add nothing to the published %s, by %s: the altimeter shows no more than the"
+                            + " height that there is, and nothing is taken off.",
+                    published,
+                    basis);
+        }
+        return String.format(
+                Locale.ROOT,
+                "Add %,d ft to the published %s, by %s: without it the aeroplane would be lower"
+                    + " than published. The operator's procedures decide whether and to what it is"
+                    + " applied.",
+                feet,
+                published,
+                basis);
     }
 }

@@ -4,7 +4,6 @@ import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.AltimeterSetting;
-import org.climbwright.unit.UnitScale;
 
 /**
  * The lowest flight level that stays clear of 18,000 ft on QNH, by the two tables in use where that
@@ -42,11 +41,11 @@ public enum LowestUsableFlightLevel {
         this.bandHundredths = bandHundredths;
         this.range =
                 new ModelRange(
-                        "altimeter setting",
-                        UnitScale.INCH_OF_MERCURY.toSi(lowestInchesOfMercury),
-                        110000.0,
-                        "Pa",
-                        "the table ends at " + lowestInchesOfMercury + " inHg");
+                        "altimeter setting", // its range in the unit of the table, for the reader
+                        lowestInchesOfMercury,
+                        32.49,
+                        "inHg",
+                        "the table ends there");
     }
 
     /**
@@ -61,12 +60,12 @@ public enum LowestUsableFlightLevel {
     }
 
     private double raisedByFeet(AltimeterSetting setting) {
-        // A setting of some hundredths below the table may round down to one that there is not.
-        double farBelowPa = range.lowest() - UnitScale.INCH_OF_MERCURY.toSi(0.01);
-        AltimeterSetting reported =
-                setting.inPascals() < farBelowPa ? setting : setting.roundedDownToHundredthOfInch();
-        range.check(reported.inPascals());
-        long hundredths = Math.round(100.0 * reported.inInchesOfMercury());
+        double inches = setting.inInchesOfMercury();
+        if (inches > range.lowest() - 0.01) {
+            // farther below, a setting may round down to one that there is not
+            inches = setting.roundedDownToHundredthOfInch().inInchesOfMercury();
+        }
+        long hundredths = Math.round(100.0 * range.check(inches));
         long below = Math.max(0, STANDARD_HUNDREDTHS - hundredths);
         long bands = (below + bandHundredths - 1) / bandHundredths;
         return bands * bandHundredths * 10.0; // a band of half an inch is 500 ft
@@ -74,6 +73,9 @@ public enum LowestUsableFlightLevel {
 
     /**
      * Returns by how much the lowest usable flight level is raised.
+     *
+     * <p>Limits of use: minimum altitudes are those that the aeronautical information and the air
+     * traffic service give; terrain and cold air are not in this figure.
      *
      * @param setting current reported altimeter setting
      * @return 0 on 29.92 inHg or more; the same is added to minimum altitudes from 18,000 ft up

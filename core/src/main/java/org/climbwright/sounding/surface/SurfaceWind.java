@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.climbwright.atmosphere.Wind;
+import org.climbwright.atmosphere.wind.Wind;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.speed.WindSpeed;
 import org.climbwright.unit.UnitScale;

@@ -80,7 +80,7 @@ final class TemperatureReader implements GroupReader {
                 digits.startsWith("M")
                         ? -Integer.parseInt(digits.substring(1))
                         : Integer.parseInt(digits);
-        if (!MoistAir.coversTemperature(UnitScale.CELSIUS.toSi(celsius))) {
+        if (!MoistAir.coversWater(UnitScale.CELSIUS.toSi(celsius))) {
             notes.notUsable(group, "no " + element + " of the free air", element);
             return Double.NaN;
         }

@@ -47,8 +47,7 @@ class AltimeterErrorTest {
     @DisplayName("that is right to the foot is told so")
     void none() {
         AltimeterError error = new AltimeterError(AltitudeChange.ofFeet(0.4), "nothing is wrong");
-        assertThat(error.inWords())
-                .isEqualTo("The altimeter reads right to the foot, because nothing is wrong.");
+        assertThat(error.inWords()).isEqualTo("The altimeter reads right to the foot.");
     }
 
     @Test
@@ -62,7 +61,8 @@ class AltimeterErrorTest {
     @DisplayName("comes out of a stream as it went in, and so do correction and transition level")
     void serialization() throws IOException {
         AltimeterError error = Altimetry.missetting(INCHES, HECTOPASCALS);
-        ColdAirCorrection correction = new ColdAirCorrection(AltitudeChange.ofFeet(150), "table");
+        ColdAirCorrection correction =
+                new ColdAirCorrection(AltitudeChange.ofFeet(150), "height of 500 ft", "table");
         TransitionLevel level =
                 TransitionLevel.above(AltitudeOnQnh.ofFeet(5000), HECTOPASCALS, MinimumLayer.NONE);
         assertThat(Streams.roundTrip(error)).isEqualTo(error);

@@ -223,6 +223,39 @@ class AltimetryPropertyTest {
     }
 
     @Property
+    @Label("answers plain doubles and values alike, to the last bit")
+    void doors(
+            @ForAll("settings") double qnhPa,
+            @ForAll("elevations") double elevationM,
+            @ForAll("temperatures") double kelvin,
+            @ForAll("heights") double heightM) {
+        AltimeterSetting qnh = AltimeterSetting.ofPascals(qnhPa);
+        GeopotentialAltitude elevation = GeopotentialAltitude.ofMetres(elevationM);
+        StaticPressure qfe = Altimetry.qfe(qnh, elevation);
+        assertThat(qfe.inPascals()).isEqualTo(Altimetry.qfe(qnhPa, elevationM));
+        assertThat(Altimetry.elevation(qfe, qnh).inMetres())
+                .isEqualTo(Altimetry.elevation(qfe.inPascals(), qnhPa));
+        double back = Altimetry.qnh(qfe.inPascals(), elevationM);
+        if (back >= 85000.0 && back <= 110000.0) {
+            assertThat(Altimetry.qnh(qfe, elevation).inPascals()).isEqualTo(back);
+        }
+        StaticAirTemperature temperature = StaticAirTemperature.ofKelvins(kelvin);
+        Height height = Height.ofMetres(heightM);
+        assertThat(ColdAir.exactCorrection(height, temperature, elevation).difference().inMetres())
+                .isEqualTo(ColdAir.exactCorrection(heightM, kelvin, elevationM));
+        assertThat(
+                        ColdAir.aerodromeCorrection(height, temperature, elevation)
+                                .difference()
+                                .inMetres())
+                .isEqualTo(ColdAir.aerodromeCorrection(heightM, kelvin, elevationM));
+        assertThat(
+                        ColdAir.errorAtIndicatedHeight(height, temperature, elevation)
+                                .readsTooHighBy()
+                                .inMetres())
+                .isEqualTo(ColdAir.errorAtIndicatedHeight(heightM, kelvin, elevationM));
+    }
+
+    @Property
     @Label("is corrected by the formula within 5 % of the hydrostatic equation, up to 10,000 ft")
     void formula(@ForAll("temperatures") double kelvin, @ForAll("lowElevations") double elevation) {
         double standard = 288.15 - 0.0065 * elevation;

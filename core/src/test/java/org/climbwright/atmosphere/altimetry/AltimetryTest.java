@@ -15,6 +15,8 @@ import org.climbwright.quantity.pressure.StaticPressure;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("An altimeter")
 class AltimetryTest {
@@ -85,6 +87,20 @@ class AltimetryTest {
                     .isThrownBy(() -> Altimetry.qnh(101325.0, 6000.0));
         }
 
+        @ParameterizedTest
+        @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, -10001.0})
+        @DisplayName("an altitude that is none, in one sentence")
+        void anAltitude(double metres) {
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> Altimetry.altitudeOnQnh(metres, 1e5))
+                    .withMessage(
+                            "altitude must be from -10000.0 to 100000.0 m, but was "
+                                    + metres
+                                    + " m: no altimeter of an aeroplane shows it");
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> Altimetry.pressureAltitude(metres, 1e5));
+        }
+
         @Test
         @DisplayName("a QNH that no altimeter can be set to")
         void aQnh() {
@@ -93,7 +109,7 @@ class AltimetryTest {
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> Altimetry.qnh(high, low))
                     .withMessageContaining("altimeter setting")
-                    .withMessageContaining("hPa");
+                    .withMessageContaining("Pa");
         }
     }
 }

@@ -40,10 +40,10 @@ class ColdAirTest {
         assertThat(correction.applies()).isTrue();
         assertThat(correction.inWords())
                 .isEqualTo(
-                        "Add 1,500 ft to the published figure, by the published table for an"
-                                + " aerodrome at sea level, rounded up to 10 ft: in air colder than"
-                                + " standard the aeroplane is lower than the altimeter shows. The"
-                                + " operator's procedures decide whether and to what it is"
+                        "Add 1,500 ft to the published height of 5,000 ft, by the formula of the"
+                                + " published table, for an aerodrome at sea level, rounded up to"
+                                + " 10 ft: without it the aeroplane would be lower than published."
+                                + " The operator's procedures decide whether and to what it is"
                                 + " applied.");
     }
 
@@ -56,8 +56,8 @@ class ColdAirTest {
         assertThat(correction.difference().inFeet()).isCloseTo(1490.0, within(0.5));
         assertThat(correction.inWords())
                 .startsWith(
-                        "Add 1,491 ft to the published figure, by the formula of ICAO Doc 8168 with"
-                                + " the elevation of the aerodrome: ");
+                        "Add 1,490 ft to the published height of 5,000 ft, by the formula of ICAO"
+                                + " Doc 8168 with the elevation of the aerodrome: ");
     }
 
     @Test
@@ -70,8 +70,8 @@ class ColdAirTest {
         assertThat(error.inWords())
                 .isEqualTo(
                         "The altimeter reads 1,148 ft too high: the aeroplane is 1,148 ft lower"
-                                + " than it shows, because the air below is colder than"
-                                + " standard.");
+                                + " than it shows, because the air below is colder than standard"
+                                + " (to a published height of as much, more must be added).");
     }
 
     @Test
@@ -83,9 +83,9 @@ class ColdAirTest {
         assertThat(correction.applies()).isFalse();
         assertThat(correction.inWords())
                 .isEqualTo(
-                        "Add nothing, by a constant deviation from standard at every pressure: the"
-                                + " air is not colder than standard, and nothing is taken off for"
-                                + " warm air.");
+                        "Add nothing to the published height of 5,000 ft, by a constant deviation"
+                                + " from standard at every pressure: the altimeter shows no more"
+                                + " than the height that there is, and nothing is taken off.");
 
         AltimeterError error = ColdAir.errorAtIndicatedHeight(FIVE_THOUSAND, hot, SEA_LEVEL);
         assertThat(error.isLowerThanShown()).isFalse();
@@ -104,11 +104,9 @@ class ColdAirTest {
         Height height = Height.ofFeet(feet);
         ColdAirCorrection correction = ColdAir.exactCorrection(height, fifteen, SEA_LEVEL);
         assertThat(correction.applies()).isFalse();
-        assertThat(correction.inWords()).startsWith("Add nothing, by ");
+        assertThat(correction.inWords()).startsWith("Add nothing to the published height of ");
         assertThat(ColdAir.errorAtIndicatedHeight(height, fifteen, SEA_LEVEL).inWords())
-                .isEqualTo(
-                        "The altimeter reads right to the foot, because the air below is as warm as"
-                                + " standard.");
+                .isEqualTo("The altimeter reads right to the foot.");
     }
 
     @Test
@@ -158,7 +156,7 @@ class ColdAirTest {
                                     ColdAir.exactCorrection(
                                             Height.ofFeet(feet), atSeaLevel, SEA_LEVEL)),
                             within(2e-8));
-            assertThat(correction.basis()).isEqualTo("the air given");
+            assertThat(correction.basis()).isEqualTo("the air given on a QNH of 1013.25 hPa");
             AltimeterError error = ColdAir.errorIn(air, AltitudeOnQnh.ofFeet(feet), STANDARD);
             AltimeterError byDeviation =
                     ColdAir.errorAtIndicatedHeight(Height.ofFeet(feet), atSeaLevel, SEA_LEVEL);
@@ -186,6 +184,13 @@ class ColdAirTest {
                 .isCloseTo(change.inMetres(), within(1e-9));
         assertThat(metres(ColdAir.correctionIn(air, GeopotentialAltitude.ofFeet(5000), low)))
                 .isCloseTo(change.inMetres(), within(1e-9));
+        // and the temperature is not blamed
+        AltimeterSetting high = AltimeterSetting.ofHectopascals(1030);
+        assertThat(ColdAir.errorIn(air, AltitudeOnQnh.ofFeet(5000), high).inWords())
+                .endsWith(" because the air given differs from standard air on this QNH.");
+        assertThat(ColdAir.correctionIn(air, GeopotentialAltitude.ofFeet(5000), high).inWords())
+                .startsWith("Add 454 ft to the published altitude of 5,000 ft, by the air given on")
+                .doesNotContain("cold");
     }
 
     @Nested

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import org.climbwright.atmosphere.Wind;
+import org.climbwright.atmosphere.wind.Wind;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.testing.Streams;
 import org.junit.jupiter.api.DisplayName;

@@ -46,6 +46,17 @@ public final class AltimeterSetting extends PressureValue<AltimeterSetting> {
     }
 
     /**
+     * Returns an altimeter setting given in pascals.
+     *
+     * @param pascals the value [Pa], 850 to 1100 hPa
+     * @return the value
+     * @throws IllegalArgumentException if the value cannot be: it must be 850 to 1100 hPa
+     */
+    public static AltimeterSetting ofPascals(double pascals) {
+        return new AltimeterSetting(TERM.si(pascals, UnitScale.PASCAL));
+    }
+
+    /**
      * Returns an altimeter setting given in hectopascals.
      *
      * @param hectopascals the value [hPa], 850 to 1100 hPa

@@ -1,4 +1,4 @@
-package org.climbwright.atmosphere;
+package org.climbwright.atmosphere.wind;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;

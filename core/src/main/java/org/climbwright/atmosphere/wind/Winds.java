@@ -1,6 +1,7 @@
-package org.climbwright.atmosphere;
+package org.climbwright.atmosphere.wind;
 
 import java.util.Optional;
+import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.speed.AlongTrackWind;

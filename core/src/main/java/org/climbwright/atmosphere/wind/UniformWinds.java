@@ -1,4 +1,4 @@
-package org.climbwright.atmosphere;
+package org.climbwright.atmosphere.wind;
 
 /** The same wind at every pressure. */
 record UniformWinds(Wind wind) implements Winds {

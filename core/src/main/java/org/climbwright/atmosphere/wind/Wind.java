@@ -1,4 +1,4 @@
-package org.climbwright.atmosphere;
+package org.climbwright.atmosphere.wind;
 
 import java.io.Serializable;
 import org.climbwright.quantity.path.TrueDirection;

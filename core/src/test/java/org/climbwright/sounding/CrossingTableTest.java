@@ -74,13 +74,10 @@ class CrossingTableTest {
             IsothermCrossing.Trend trend,
             String pressureHpa,
             String geopotentialM) {
-        double ours =
+        IsothermCrossing found =
                 crossings(sounding, Double.parseDouble(celsius))
-                        .get(Integer.parseInt(crossing) - 1)
-                        .air()
-                        .geopotentialAltitude()
-                        .orElseThrow()
-                        .inMetres();
+                        .get(Integer.parseInt(crossing) - 1);
+        double ours = found.air().geopotentialAltitude().orElseThrow().inMetres();
         String row = String.join(",", sounding, celsius, crossing, geopotentialM) + ",";
         List<String> listed =
                 Table.rows("/sounding/rows-that-disagree.csv").stream()
@@ -91,8 +88,8 @@ class CrossingTableTest {
         for (String line : listed) {
             assertThat(ours).is(printedAs(line.split(",", -1)[4]));
         }
-        assertThat(trend).isNotNull();
-        assertThat(pressureHpa).isNotBlank();
+        assertThat(found.trend()).isEqualTo(trend);
+        assertThat(found.air().staticPressure().inHectopascals()).is(closeTo(pressureHpa, 0.001));
     }
 
     /**

@@ -28,9 +28,11 @@ import org.climbwright.unit.UnitScale;
  * from the hydrostatic equation for air that deviates by the same amount at every pressure. With a
  * sounding or any other air, {@link #correctionIn} and {@link #errorIn} need no such assumption.
  *
- * <p>They apply to published minimum altitudes and heights, and only when the air is colder than
- * standard; nothing is ever taken off for warm air. Altitudes that a controller assigns are not the
- * pilot's to correct.
+ * <p>Heights here are above the aerodrome, strictly above the barometer that its QNH comes from.
+ *
+ * <p>Corrections apply to published minimum altitudes and heights, and only when the air is colder
+ * than standard; nothing is ever taken off for warm air. Altitudes that a controller assigns are
+ * not the pilot's to correct.
  *
  * <p>Limits of use: whether, from which temperature on and to which altitudes corrections are made
  * is laid down by the state, the aeronautical information and the operator's procedures. These

@@ -10,7 +10,7 @@ import java.io.Serializable;
  * @param text the group in question as it stands in the report; empty when there is none
  * @param reason the reason in words
  */
-public record Absence(Element element, Cause cause, String text, String reason)
+public record Absence(ReportElement element, Cause cause, String text, String reason)
         implements Serializable {
 
     /** The kinds of reason. */
@@ -23,7 +23,7 @@ public record Absence(Element element, Cause cause, String text, String reason)
         NOT_USABLE
     }
 
-    static Absence ofGroup(Element element) {
+    static Absence ofGroup(ReportElement element) {
         return new Absence(element, Cause.GROUP_ABSENT, "", "the report has no such group");
     }
 

@@ -73,7 +73,7 @@ final class CloudReader implements GroupReader {
 
     private void takeMissing(Group group) {
         if (sky() == Sky.NOT_REPORTED) {
-            notes.reportedMissing(Element.CLOUD, group);
+            notes.reportedMissing(ReportElement.CLOUD, group);
         } else {
             others.keep(group);
         }
@@ -88,7 +88,7 @@ final class CloudReader implements GroupReader {
     }
 
     private void takeLayer(Group group) {
-        CloudLayer layer = notes.legible(Element.CLOUD, group, CloudLayer::parse);
+        CloudLayer layer = notes.legible(ReportElement.CLOUD, group, CloudLayer::parse);
         if (layer != null) {
             layers.add(layer);
             cloudIsTold();
@@ -97,15 +97,15 @@ final class CloudReader implements GroupReader {
 
     private void takeVerticalVisibility(Group group) {
         if (!group.matches(UPWARDS_TOLD)) {
-            notes.notUsable(group, "not a vertical visibility", Element.VERTICAL_VISIBILITY);
+            notes.notUsable(group, "not a vertical visibility", ReportElement.VERTICAL_VISIBILITY);
         } else if (verticalVisibility != null) {
-            notes.second(Element.VERTICAL_VISIBILITY, group);
+            notes.second(ReportElement.VERTICAL_VISIBILITY, group);
         } else {
             verticalVisibility = CloudLayer.base(group.text().substring(2));
             obscured = true;
             cloudIsTold();
             if (verticalVisibility == null) {
-                notes.reportedMissing(Element.VERTICAL_VISIBILITY, group);
+                notes.reportedMissing(ReportElement.VERTICAL_VISIBILITY, group);
             }
         }
     }

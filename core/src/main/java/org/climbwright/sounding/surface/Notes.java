@@ -11,10 +11,10 @@ import org.jspecify.annotations.Nullable;
 /** Where the readers of groups note what a report does not tell, and what they could not use. */
 final class Notes {
     private final List<ReadingProblem> problems = new ArrayList<>();
-    private final Map<Element, Absence> absences = new EnumMap<>(Element.class);
+    private final Map<ReportElement, Absence> absences = new EnumMap<>(ReportElement.class);
 
     /** The report itself says that it does not know. */
-    void reportedMissing(Element element, Group group) {
+    void reportedMissing(ReportElement element, Group group) {
         absences.putIfAbsent(
                 element,
                 new Absence(
@@ -25,16 +25,16 @@ final class Notes {
     }
 
     /** A group meant for these elements cannot be used. */
-    void notUsable(Group group, String reason, Element... elements) {
+    void notUsable(Group group, String reason, ReportElement... elements) {
         leftOut(elements[0].toString(), group, reason + "; taken as missing");
-        for (Element element : elements) {
+        for (ReportElement element : elements) {
             absences.putIfAbsent(
                     element, new Absence(element, Absence.Cause.NOT_USABLE, group.text(), reason));
         }
     }
 
     /** What a group tells of an element; null if it cannot be used. */
-    <T> @Nullable T legible(Element element, Group group, Function<String, T> parse) {
+    <T> @Nullable T legible(ReportElement element, Group group, Function<String, T> parse) {
         try {
             return parse.apply(group.text());
         } catch (IllegalArgumentException refusal) {
@@ -49,11 +49,11 @@ final class Notes {
     }
 
     /** A legible group, but an earlier one has told the element. */
-    void second(Element element, Group group) {
+    void second(ReportElement element, Group group) {
         leftOut(element.toString(), group, "a second " + element + "; the first stays");
     }
 
-    Absence absence(Element element) {
+    Absence absence(ReportElement element) {
         return absences.getOrDefault(element, Absence.ofGroup(element));
     }
 

@@ -22,11 +22,11 @@ final class QnhReader implements GroupReader {
     @Override
     public boolean take(Group group) {
         if (group.matches(MISSING)) {
-            notes.reportedMissing(Element.QNH, group);
+            notes.reportedMissing(ReportElement.QNH, group);
         } else if (!group.matches(QNH)) {
             return false;
         } else {
-            ReportedQnh told = notes.legible(Element.QNH, group, ReportedQnh::parse);
+            ReportedQnh told = notes.legible(ReportElement.QNH, group, ReportedQnh::parse);
             if (told != null) {
                 take(group, told);
             }

@@ -25,7 +25,7 @@ record ReportContent(
         @Nullable DewPoint dewPoint,
         @Nullable ReportedQnh qnh,
         List<String> others,
-        Map<Element, Absence> absences,
+        Map<ReportElement, Absence> absences,
         List<ReadingProblem> problems) {
 
     /** Who reports, and of when. */

@@ -137,8 +137,8 @@ final class ReportParser {
             return false;
         }
         Group nil = groups.get(next++);
-        for (Element element : Element.values()) {
-            if (element != Element.TIME || head.time() == null) {
+        for (ReportElement element : ReportElement.values()) {
+            if (element != ReportElement.TIME || head.time() == null) {
                 notes.reportedMissing(element, nil);
             }
         }
@@ -170,16 +170,16 @@ final class ReportParser {
     }
 
     private ReportContent content(ReportHead head, boolean nil) {
-        Map<Element, Absence> absences = new EnumMap<>(Element.class);
-        note(absences, Element.TIME, head.time());
-        note(absences, Element.WIND, wind.wind());
-        note(absences, Element.VISIBILITY, visibility.visibility());
-        note(absences, Element.PRESENT_WEATHER, weather.weather().isEmpty() ? null : weather);
-        note(absences, Element.CLOUD, cloud.sky() == Sky.NOT_REPORTED ? null : cloud);
-        note(absences, Element.VERTICAL_VISIBILITY, cloud.verticalVisibility());
-        note(absences, Element.TEMPERATURE, temperatures.temperature());
-        note(absences, Element.DEW_POINT, temperatures.dewPoint());
-        note(absences, Element.QNH, qnh.qnh());
+        Map<ReportElement, Absence> absences = new EnumMap<>(ReportElement.class);
+        note(absences, ReportElement.TIME, head.time());
+        note(absences, ReportElement.WIND, wind.wind());
+        note(absences, ReportElement.VISIBILITY, visibility.visibility());
+        note(absences, ReportElement.PRESENT_WEATHER, weather.weather().isEmpty() ? null : weather);
+        note(absences, ReportElement.CLOUD, cloud.sky() == Sky.NOT_REPORTED ? null : cloud);
+        note(absences, ReportElement.VERTICAL_VISIBILITY, cloud.verticalVisibility());
+        note(absences, ReportElement.TEMPERATURE, temperatures.temperature());
+        note(absences, ReportElement.DEW_POINT, temperatures.dewPoint());
+        note(absences, ReportElement.QNH, qnh.qnh());
         return new ReportContent(
                 head,
                 automatic,
@@ -199,7 +199,8 @@ final class ReportParser {
                 notes.problems());
     }
 
-    private void note(Map<Element, Absence> absences, Element element, @Nullable Object told) {
+    private void note(
+            Map<ReportElement, Absence> absences, ReportElement element, @Nullable Object told) {
         if (told == null) {
             absences.put(element, notes.absence(element));
         }

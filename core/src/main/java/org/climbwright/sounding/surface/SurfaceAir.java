@@ -25,13 +25,13 @@ final class SurfaceAir {
     static AirState of(SurfaceReport report, GeopotentialAltitude elevation) {
         AirState air =
                 Altimetry.aerodromeAir(
-                        required(report, report.qnh(), Element.QNH).setting(),
+                        required(report, report.qnh(), ReportElement.QNH).setting(),
                         elevation,
-                        required(report, report.staticAirTemperature(), Element.TEMPERATURE));
+                        required(report, report.staticAirTemperature(), ReportElement.TEMPERATURE));
         return report.dewPoint().map(air::withDewPoint).orElse(air);
     }
 
-    private static <T> T required(SurfaceReport report, Optional<T> told, Element element) {
+    private static <T> T required(SurfaceReport report, Optional<T> told, ReportElement element) {
         return told.orElseThrow(
                 () ->
                         new IllegalStateException(

@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * SurfaceReport report = SurfaceReportReader.parse("OIFM 011200Z 31008KT CAVOK 40/M05 Q1009");
  * report.qnh().orElseThrow().setting().inHectopascals()                 // 1009.0
  * report.air(GeopotentialAltitude.ofFeet(5000)).isaDeviation()          // 35.13…, K
- * report.whyMissing(Element.PRESENT_WEATHER).isPresent()                // true
+ * report.whyMissing(ReportElement.PRESENT_WEATHER).isPresent()                // true
  * }</pre>
  *
  * <p>Limits of use: weather for computing and teaching. For a flight the reports, forecasts and
@@ -229,7 +229,7 @@ public final class SurfaceReport implements Serializable {
      * @param element the element
      * @return the reason; empty when the element is told
      */
-    public Optional<Absence> whyMissing(Element element) {
+    public Optional<Absence> whyMissing(ReportElement element) {
         return Optional.ofNullable(content.absences().get(element));
     }
 

@@ -44,8 +44,8 @@ final class TemperatureReader implements GroupReader {
     @Override
     public boolean take(Group group) {
         if (group.matches(MISSING)) {
-            notes.reportedMissing(Element.TEMPERATURE, group);
-            notes.reportedMissing(Element.DEW_POINT, group);
+            notes.reportedMissing(ReportElement.TEMPERATURE, group);
+            notes.reportedMissing(ReportElement.DEW_POINT, group);
             return true;
         }
         if (!group.matches(LOOKS_SO)) {
@@ -53,25 +53,26 @@ final class TemperatureReader implements GroupReader {
         }
         Matcher pair = PAIR.matcher(group.text());
         if (!Double.isNaN(temperatureC) || !Double.isNaN(dewPointC)) {
-            notes.second(Element.TEMPERATURE, group);
+            notes.second(ReportElement.TEMPERATURE, group);
         } else if (pair.matches()) {
-            temperatureC = number(Element.TEMPERATURE, group, pair.group(1));
-            dewPointC = number(Element.DEW_POINT, group, pair.group(2));
+            temperatureC = number(ReportElement.TEMPERATURE, group, pair.group(1));
+            dewPointC = number(ReportElement.DEW_POINT, group, pair.group(2));
             if (dewPointC > temperatureC) {
-                notes.notUsable(group, "a dew point above the temperature", Element.DEW_POINT);
+                notes.notUsable(
+                        group, "a dew point above the temperature", ReportElement.DEW_POINT);
                 dewPointC = Double.NaN;
             }
         } else {
             notes.notUsable(
                     group,
                     "not a temperature and a dew point",
-                    Element.TEMPERATURE,
-                    Element.DEW_POINT);
+                    ReportElement.TEMPERATURE,
+                    ReportElement.DEW_POINT);
         }
         return true;
     }
 
-    private double number(Element element, Group group, @Nullable String digits) {
+    private double number(ReportElement element, Group group, @Nullable String digits) {
         if (digits == null || digits.equals("//") || digits.equals("XX") || digits.equals("MM")) {
             notes.reportedMissing(element, group);
             return Double.NaN;

@@ -22,13 +22,13 @@ final class VisibilityReader implements GroupReader {
     @Override
     public boolean take(Group group) {
         if (group.matches(MISSING)) {
-            notes.reportedMissing(Element.VISIBILITY, group);
+            notes.reportedMissing(ReportElement.VISIBILITY, group);
         } else if (!group.matches(VISIBILITY)) {
             return false;
         } else if (visibility != null) {
-            notes.second(Element.VISIBILITY, group);
+            notes.second(ReportElement.VISIBILITY, group);
         } else {
-            visibility = notes.legible(Element.VISIBILITY, group, Visibility::parse);
+            visibility = notes.legible(ReportElement.VISIBILITY, group, Visibility::parse);
         }
         return true;
     }

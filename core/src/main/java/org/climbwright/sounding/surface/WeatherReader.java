@@ -25,7 +25,7 @@ final class WeatherReader implements GroupReader {
     @Override
     public boolean take(Group group) {
         if (group.is("//")) {
-            notes.reportedMissing(Element.PRESENT_WEATHER, group);
+            notes.reportedMissing(ReportElement.PRESENT_WEATHER, group);
         } else if (group.matches(WEATHER)) {
             weather.add(group.text());
         } else {

@@ -27,15 +27,15 @@ final class WindReader implements GroupReader {
         begun = true;
         // five slashes without a unit are a wind where it stands, at the front, else a temperature
         if (group.matches(MISSING) || (first && group.is("/////"))) {
-            notes.reportedMissing(Element.WIND, group);
+            notes.reportedMissing(ReportElement.WIND, group);
         } else if (group.matches(RANGE)) {
             takeRange(group);
         } else if (!group.matches(WIND)) {
             return false;
         } else if (wind != null) {
-            notes.second(Element.WIND, group);
+            notes.second(ReportElement.WIND, group);
         } else {
-            wind = notes.legible(Element.WIND, group, SurfaceWind::parse);
+            wind = notes.legible(ReportElement.WIND, group, SurfaceWind::parse);
         }
         return true;
     }

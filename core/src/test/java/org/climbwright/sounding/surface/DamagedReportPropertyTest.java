@@ -101,14 +101,15 @@ class DamagedReportPropertyTest {
             assertThat(problem.text()).isNotBlank();
             assertThat(problem.reason()).isNotBlank();
         }
-        isToldOrMissing(report, Element.TIME, report.timeUtc().isPresent());
-        isToldOrMissing(report, Element.WIND, report.wind().isPresent());
-        isToldOrMissing(report, Element.VISIBILITY, report.visibility().isPresent());
-        isToldOrMissing(report, Element.CLOUD, report.sky() != Sky.NOT_REPORTED);
-        isToldOrMissing(report, Element.TEMPERATURE, report.staticAirTemperature().isPresent());
-        isToldOrMissing(report, Element.DEW_POINT, report.dewPoint().isPresent());
-        isToldOrMissing(report, Element.QNH, report.qnh().isPresent());
-        isToldOrMissing(report, Element.PRESENT_WEATHER, !report.presentWeather().isEmpty());
+        isToldOrMissing(report, ReportElement.TIME, report.timeUtc().isPresent());
+        isToldOrMissing(report, ReportElement.WIND, report.wind().isPresent());
+        isToldOrMissing(report, ReportElement.VISIBILITY, report.visibility().isPresent());
+        isToldOrMissing(report, ReportElement.CLOUD, report.sky() != Sky.NOT_REPORTED);
+        isToldOrMissing(
+                report, ReportElement.TEMPERATURE, report.staticAirTemperature().isPresent());
+        isToldOrMissing(report, ReportElement.DEW_POINT, report.dewPoint().isPresent());
+        isToldOrMissing(report, ReportElement.QNH, report.qnh().isPresent());
+        isToldOrMissing(report, ReportElement.PRESENT_WEATHER, !report.presentWeather().isEmpty());
         assertThat(report.sky() == Sky.LAYERS && report.cloudLayers().isEmpty()).isFalse();
         if (report.staticAirTemperature().isPresent() && report.qnh().isPresent()) {
             double pressurePa = report.air(GeopotentialAltitude.ofMetres(500)).pressurePa();
@@ -116,7 +117,7 @@ class DamagedReportPropertyTest {
         }
     }
 
-    private static void isToldOrMissing(SurfaceReport report, Element element, boolean told) {
+    private static void isToldOrMissing(SurfaceReport report, ReportElement element, boolean told) {
         assertThat(report.whyMissing(element).isPresent()).as("no %s", element).isNotEqualTo(told);
     }
 

@@ -159,7 +159,7 @@ class ReadByEyeTest {
     /** Elements without a value, and no others, have a reason. */
     private static void missing(SurfaceReport report, List<String> expected) {
         List<String> found =
-                Arrays.stream(Element.values())
+                Arrays.stream(ReportElement.values())
                         .flatMap(element -> report.whyMissing(element).stream())
                         .filter(absence -> !isUsual(absence))
                         .map(ReadByEyeTest::words)
@@ -170,8 +170,8 @@ class ReadByEyeTest {
     /** Most reports have no weather to tell, and see the sky. */
     private static boolean isUsual(Absence absence) {
         return absence.cause() == Absence.Cause.GROUP_ABSENT
-                && (absence.element() == Element.PRESENT_WEATHER
-                        || absence.element() == Element.VERTICAL_VISIBILITY);
+                && (absence.element() == ReportElement.PRESENT_WEATHER
+                        || absence.element() == ReportElement.VERTICAL_VISIBILITY);
     }
 
     private static String words(Absence absence) {

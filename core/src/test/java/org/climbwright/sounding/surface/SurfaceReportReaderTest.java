@@ -106,7 +106,12 @@ class SurfaceReportReaderTest {
         SurfaceReportReading reading = SurfaceReportReader.read(file);
         assertThat(reading.reports()).hasSize(2);
         assertThat(reading.reports().get(0).text()).isEqualTo("LOWW 011200Z CAVOK");
-        assertThat(reading.reports().get(1).whyMissing(Element.TEMPERATURE).orElseThrow().text())
+        assertThat(
+                        reading.reports()
+                                .get(1)
+                                .whyMissing(ReportElement.TEMPERATURE)
+                                .orElseThrow()
+                                .text())
                 .isEqualTo("10\u00B0/09");
         assertThat(reading.problems())
                 .singleElement()

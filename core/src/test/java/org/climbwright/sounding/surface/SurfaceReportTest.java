@@ -36,7 +36,7 @@ class SurfaceReportTest {
             assertThat(report.station()).isEqualTo("K0CO");
             assertThat(report.dayOfMonth()).hasValue(31);
             assertThat(report.timeUtc()).hasValue(LocalTime.of(23, 59));
-            assertThat(report.whyMissing(Element.TIME)).isEmpty();
+            assertThat(report.whyMissing(ReportElement.TIME)).isEmpty();
         }
 
         @ParameterizedTest(name = "{0}: automatic {1}, corrected {2}")
@@ -156,7 +156,7 @@ class SurfaceReportTest {
             SurfaceReport report = reportOf(groups);
             assertThat(report.sky()).isEqualTo(sky);
             assertThat(report.cloudLayers()).hasSize(sky == Sky.LAYERS ? 1 : 0);
-            assertThat(report.whyMissing(Element.CLOUD).isPresent())
+            assertThat(report.whyMissing(ReportElement.CLOUD).isPresent())
                     .isEqualTo(sky == Sky.NOT_REPORTED);
             assertThat(report.problems()).isEmpty();
         }
@@ -193,9 +193,12 @@ class SurfaceReportTest {
             assertThat(report.staticAirTemperature().map(t -> t.inCelsius()).orElse(null))
                     .isEqualTo(temperature);
             assertThat(report.dewPoint().map(t -> t.inCelsius()).orElse(null)).isEqualTo(dewPoint);
-            assertThat(report.whyMissing(Element.TEMPERATURE).map(Absence::cause).orElse(null))
+            assertThat(
+                            report.whyMissing(ReportElement.TEMPERATURE)
+                                    .map(Absence::cause)
+                                    .orElse(null))
                     .isEqualTo(temperature == null ? REPORTED_MISSING : null);
-            assertThat(report.whyMissing(Element.DEW_POINT).map(Absence::cause).orElse(null))
+            assertThat(report.whyMissing(ReportElement.DEW_POINT).map(Absence::cause).orElse(null))
                     .isEqualTo(dewPoint == null ? REPORTED_MISSING : null);
             assertThat(report.problems()).isEmpty();
         }
@@ -257,7 +260,7 @@ class SurfaceReportTest {
         void secondUnit() {
             SurfaceReport report = reportOf("CAVOK 40/M05 Q//// A2980");
             assertThat(report.qnh()).hasValue(ReportedQnh.parse("A2980"));
-            assertThat(report.whyMissing(Element.QNH)).isEmpty();
+            assertThat(report.whyMissing(ReportElement.QNH)).isEmpty();
         }
     }
 
@@ -281,7 +284,7 @@ class SurfaceReportTest {
             "QNH, A////"
         })
         @DisplayName("an element that the station says it does not know")
-        void reported(Element element, String group) {
+        void reported(ReportElement element, String group) {
             SurfaceReport report = reportOf(group);
             assertThat(report.whyMissing(element))
                     .hasValue(new Absence(element, REPORTED_MISSING, group, "reported as missing"));
@@ -291,7 +294,7 @@ class SurfaceReportTest {
         @ParameterizedTest(name = "{0}")
         @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "TIME")
         @DisplayName("an element of which there is no group")
-        void absent(Element element) {
+        void absent(ReportElement element) {
             assertThat(reportOf("").whyMissing(element))
                     .hasValue(
                             new Absence(element, GROUP_ABSENT, "", "the report has no such group"));
@@ -314,7 +317,7 @@ class SurfaceReportTest {
             "QNH, Q10x9, not a QNH: \"Q10x9\""
         })
         @DisplayName("an element whose group cannot be used, and lists the group as a problem")
-        void notUsable(Element element, String group, String reason) {
+        void notUsable(ReportElement element, String group, String reason) {
             SurfaceReport report = reportOf(group);
             assertThat(report.whyMissing(element))
                     .hasValue(new Absence(element, NOT_USABLE, group, reason));
@@ -334,7 +337,7 @@ class SurfaceReportTest {
         void impossibleQnh(String group) {
             SurfaceReport report = reportOf("CAVOK 10/09 " + group);
             assertThat(report.qnh()).isEmpty();
-            Absence absence = report.whyMissing(Element.QNH).orElseThrow();
+            Absence absence = report.whyMissing(ReportElement.QNH).orElseThrow();
             assertThat(absence.cause()).isEqualTo(NOT_USABLE);
             assertThat(absence.text()).isEqualTo(group);
             assertThat(absence.reason()).startsWith("altimeter setting must be from ");
@@ -353,9 +356,9 @@ class SurfaceReportTest {
         void nil() {
             SurfaceReport report = SurfaceReportReader.parse("LOWW 011200Z NIL");
             assertThat(report.isNil()).isTrue();
-            for (Element element : Element.values()) {
+            for (ReportElement element : ReportElement.values()) {
                 assertThat(report.whyMissing(element).map(Absence::text).orElse("told"))
-                        .isEqualTo(element == Element.TIME ? "told" : "NIL");
+                        .isEqualTo(element == ReportElement.TIME ? "told" : "NIL");
             }
             assertThat(report.problems()).isEmpty();
         }
@@ -367,7 +370,7 @@ class SurfaceReportTest {
             assertThat(report.isNil()).isTrue();
             assertThat(report.timeUtc()).isEmpty();
             assertThat(report.dayOfMonth()).isEmpty();
-            assertThat(report.whyMissing(Element.TIME).orElseThrow())
+            assertThat(report.whyMissing(ReportElement.TIME).orElseThrow())
                     .hasToString("no time: reported as missing, \"NIL\"");
         }
 
@@ -375,8 +378,8 @@ class SurfaceReportTest {
         @DisplayName("nothing of an illegible group that a legible one follows")
         void secondChance() {
             SurfaceReport report = reportOf("CAVOK 1x/08 10/08 Q10x9 Q1013");
-            assertThat(report.whyMissing(Element.TEMPERATURE)).isEmpty();
-            assertThat(report.whyMissing(Element.QNH)).isEmpty();
+            assertThat(report.whyMissing(ReportElement.TEMPERATURE)).isEmpty();
+            assertThat(report.whyMissing(ReportElement.QNH)).isEmpty();
             assertThat(report.problems()).hasSize(2);
         }
 
@@ -501,7 +504,7 @@ class SurfaceReportTest {
         assertThat(report.qnh().orElseThrow().setting().inHectopascals()).isEqualTo(1009.0);
         AirState air = report.air(GeopotentialAltitude.ofFeet(5000));
         assertThat(air.staticAirTemperature()).hasToString("313.15 K (40.0 °C)");
-        assertThat(report.whyMissing(Element.PRESENT_WEATHER).orElseThrow())
+        assertThat(report.whyMissing(ReportElement.PRESENT_WEATHER).orElseThrow())
                 .hasToString("no present weather: the report has no such group");
         CloudLayer layer = CloudLayer.parse("FEW017CB");
         assertThat(layer.base().orElseThrow().inFeet()).isEqualTo(1700.0);
@@ -546,7 +549,7 @@ class SurfaceReportTest {
             assertThat(back.cloudLayers()).isEqualTo(report.cloudLayers());
             assertThat(back.staticAirTemperature()).isEqualTo(report.staticAirTemperature());
             assertThat(back.qnh()).isEqualTo(report.qnh());
-            for (Element element : Element.values()) {
+            for (ReportElement element : ReportElement.values()) {
                 assertThat(back.whyMissing(element)).isEqualTo(report.whyMissing(element));
             }
         }
@@ -564,7 +567,7 @@ class SurfaceReportTest {
     @Test
     @DisplayName("has the reasons that its parts give in a stream too")
     void partsRoundTrip() throws IOException {
-        Absence absence = reportOf("").whyMissing(Element.QNH).orElseThrow();
+        Absence absence = reportOf("").whyMissing(ReportElement.QNH).orElseThrow();
         assertThat(Streams.roundTrip(absence)).isEqualTo(absence);
         assertThat(absence).hasToString("no QNH: the report has no such group");
         SurfaceReportReading reading =

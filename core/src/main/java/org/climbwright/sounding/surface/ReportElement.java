@@ -1,7 +1,7 @@
 package org.climbwright.sounding.surface;
 
 /** What a report can tell, or leave untold with a reason. */
-public enum Element {
+public enum ReportElement {
     /** Day of the month and time of the observation. */
     TIME("time"),
     /** Wind at the surface. */
@@ -23,7 +23,7 @@ public enum Element {
 
     private final String words;
 
-    Element(String words) {
+    ReportElement(String words) {
         this.words = words;
     }
 

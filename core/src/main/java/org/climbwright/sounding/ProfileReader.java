@@ -27,6 +27,11 @@ final class ProfileReader {
             this.name = name;
             this.other = other;
         }
+
+        /** Where its name stands in a header, from 0; negative if it does not. */
+        int placeIn(List<String> names) {
+            return Math.max(names.indexOf(name), names.indexOf(other));
+        }
     }
 
     private static final Pattern NUMBER =
@@ -70,8 +75,12 @@ final class ProfileReader {
     private void readHeader(SourceLine line) {
         List<String> names = Arrays.stream(cells(line)).map(String::trim).toList();
         columns = names.size();
+        if (Arrays.stream(Column.values()).noneMatch(column -> column.placeIn(names) >= 0)) {
+            line.unusable("line", "no header line of a known format; nothing read");
+            return;
+        }
         for (Column column : Column.values()) {
-            int at = Math.max(names.indexOf(column.name), names.indexOf(column.other));
+            int at = column.placeIn(names);
             if (at < 0) {
                 line.unusable(column.name, "the header has no such column; nothing read");
             }

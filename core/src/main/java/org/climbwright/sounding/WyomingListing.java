@@ -7,6 +7,7 @@ final class WyomingListing {
     private static final Pattern DASHES = Pattern.compile("\\s*-{3,}\\s*");
 
     private final WyomingTitle title;
+    private final SourceLine names;
     private final WyomingColumns columns;
     private final SoundingAssembly assembly = new SoundingAssembly("PRES", "HGHT");
     private boolean hasUnits;
@@ -14,6 +15,7 @@ final class WyomingListing {
 
     WyomingListing(WyomingTitle title, SourceLine names) {
         this.title = title;
+        this.names = names;
         this.columns = new WyomingColumns(names);
     }
 
@@ -44,6 +46,9 @@ final class WyomingListing {
     }
 
     Sounding sounding() {
+        if (!hasLevels) {
+            names.unusable("line", "no level stands below these names; the ascent is empty");
+        }
         return assembly.inOrderOfFlight(title.station(), title.launch());
     }
 }

@@ -185,6 +185,22 @@ class ProfileReaderTest {
                             new ReadingProblem(2, "wind_speed_mps", header, reason));
         }
 
+        @Test
+        @DisplayName("a page that is no sounding, once")
+        void otherPage() {
+            SoundingReading reading =
+                    SoundingReader.read(
+                            List.of("", "<html><body>", "<h1>Not Found</h1>", "</body></html>"));
+            assertThat(reading.soundings()).isEmpty();
+            assertThat(reading.problems())
+                    .containsExactly(
+                            new ReadingProblem(
+                                    2,
+                                    "line",
+                                    "<html><body>",
+                                    "no header line of a known format; nothing read"));
+        }
+
         @ParameterizedTest(name = "\"{0}\" has {1}")
         @CsvSource({
             "'850,1500,4.5,-2.0,290', 5",

@@ -315,6 +315,18 @@ class WyomingReaderTest {
         }
 
         @Test
+        @DisplayName("a listing without a level, and gives an ascent without levels")
+        void noLevels() {
+            SoundingReading reading = read(TITLE, DASHES, NAMES, UNITS, DASHES, "", TITLE, NAMES);
+            assertThat(reading.soundings()).hasSize(2);
+            String reason = "no level stands below these names; the ascent is empty";
+            assertThat(reading.problems())
+                    .containsExactly(
+                            new ReadingProblem(3, "line", NAMES.trim(), reason),
+                            new ReadingProblem(8, "line", NAMES.trim(), reason));
+        }
+
+        @Test
         @DisplayName("a column that the header does not name, and reads the others")
         void unnamedColumn() {
             SoundingReading reading = read(NAMES.replace("DWPT", "DWxT"), UNITS, DASHES, GROUND);

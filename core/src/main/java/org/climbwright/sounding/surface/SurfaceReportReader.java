@@ -55,7 +55,10 @@ public final class SurfaceReportReader {
         List<ReadingProblem> problems = new ArrayList<>();
         for (int first = 0; first < lines.size(); ) {
             int end = first + 1;
-            String line = BYTE_ORDER_MARK.matcher(lines.get(first)).replaceFirst("");
+            String line = lines.get(first);
+            if (first == 0) {
+                line = BYTE_ORDER_MARK.matcher(line).replaceFirst("");
+            }
             if (!isSkipped(line)) {
                 StringBuilder text = new StringBuilder(line);
                 while (end < lines.size() && continues(lines.get(end), text)) {

@@ -120,6 +120,19 @@ class SurfaceReportReaderTest {
     }
 
     @Test
+    @DisplayName("has its mark of byte order in front of its first line, and nowhere else")
+    void markOfByteOrder() {
+        SurfaceReportReading reading =
+                SurfaceReportReader.read(
+                        List.of("\uFEFFLOWW 011200Z CAVOK", "\uFEFFLOWI 011200Z CAVOK"));
+        assertThat(reading.reports()).extracting(SurfaceReport::station).containsExactly("LOWW");
+        assertThat(reading.problems())
+                .singleElement()
+                .extracting(ReadingProblem::line)
+                .isEqualTo(2);
+    }
+
+    @Test
     @DisplayName("with nothing in it gives nothing")
     void empty() {
         assertThat(SurfaceReportReader.read(List.of()))

@@ -3,6 +3,7 @@ package org.climbwright.sounding;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.quantity.altitude.AltitudeChange;
@@ -19,6 +20,16 @@ import org.climbwright.quantity.temperature.TemperatureDifference;
  * @param top the air at its warmest level, at the top
  */
 public record Inversion(AirState base, AirState top) implements Serializable {
+    /**
+     * Makes an inversion of parts that are there.
+     *
+     * @param base the air at its bottom
+     * @param top the air at its top
+     */
+    public Inversion {
+        Objects.requireNonNull(base, "base");
+        Objects.requireNonNull(top, "top");
+    }
 
     /**
      * Returns how much warmer the top is.

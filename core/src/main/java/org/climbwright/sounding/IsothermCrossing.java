@@ -3,6 +3,7 @@ package org.climbwright.sounding;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.StaticPressure;
@@ -14,6 +15,16 @@ import org.climbwright.quantity.pressure.StaticPressure;
  * @param trend which way the temperature goes upwards
  */
 public record IsothermCrossing(AirState air, Trend trend) implements Serializable {
+    /**
+     * Makes a crossing of parts that are there.
+     *
+     * @param air the air there
+     * @param trend which way the temperature goes upwards
+     */
+    public IsothermCrossing {
+        Objects.requireNonNull(air, "air");
+        Objects.requireNonNull(trend, "trend");
+    }
 
     /** Which way the temperature goes with height where it passes. */
     public enum Trend {

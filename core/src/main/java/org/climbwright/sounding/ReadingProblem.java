@@ -1,6 +1,7 @@
 package org.climbwright.sounding;
 
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * One thing in a file that could not be used: where it stands, what stands there, and why not.
@@ -12,6 +13,20 @@ import java.io.Serializable;
  */
 public record ReadingProblem(int line, String field, String text, String reason)
         implements Serializable {
+    /**
+     * Makes a problem of parts that are there.
+     *
+     * @param line line of the file
+     * @param field name of the field
+     * @param text what stands there; may be empty
+     * @param reason why it was left out
+     */
+    public ReadingProblem {
+        Objects.requireNonNull(field, "field");
+        Objects.requireNonNull(text, "text");
+        Objects.requireNonNull(reason, "reason");
+    }
+
     /**
      * Returns the problem as one line for a person.
      *

@@ -2,6 +2,7 @@ package org.climbwright.sounding;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Predicate;
 
 /**
@@ -19,8 +20,8 @@ public record SoundingReading(List<Sounding> soundings, List<ReadingProblem> pro
      * @param problems what was left out
      */
     public SoundingReading {
-        soundings = List.copyOf(soundings);
-        problems = List.copyOf(problems);
+        soundings = List.copyOf(Objects.requireNonNull(soundings, "soundings"));
+        problems = List.copyOf(Objects.requireNonNull(problems, "problems"));
     }
 
     /**

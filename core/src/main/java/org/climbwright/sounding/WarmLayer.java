@@ -3,6 +3,7 @@ package org.climbwright.sounding;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.quantity.altitude.AltitudeChange;
@@ -13,6 +14,11 @@ import org.climbwright.quantity.altitude.AltitudeChange;
  * <p>Snow that falls into one melts, and may reach colder air below as supercooled rain: a climb
  * that passes 0 °C once may pass it again.
  *
+ * <p>Limits of use: a warm layer is no forecast of freezing rain, and none is no promise that there
+ * will be none: drizzle also freezes where it never was warm, and one ascent is the air of its
+ * place and hour. Whether to fly into such air is decided by forecasts and reports of the
+ * meteorological services, the flight manual and the operator's procedures.
+ *
  * @param bottom the air at its lower edge
  * @param bottomEdge whether it is colder below, or nobody observed what is
  * @param top the air at its upper edge
@@ -22,6 +28,22 @@ import org.climbwright.quantity.altitude.AltitudeChange;
 public record WarmLayer(
         AirState bottom, Edge bottomEdge, AirState top, Edge topEdge, AirState warmest)
         implements Serializable {
+    /**
+     * Makes a layer of parts that are there.
+     *
+     * @param bottom the air at its lower edge
+     * @param bottomEdge whether it is colder below
+     * @param top the air at its upper edge
+     * @param topEdge whether it is colder above
+     * @param warmest the air where it is warmest
+     */
+    public WarmLayer {
+        Objects.requireNonNull(bottom, "bottom");
+        Objects.requireNonNull(bottomEdge, "bottomEdge");
+        Objects.requireNonNull(top, "top");
+        Objects.requireNonNull(topEdge, "topEdge");
+        Objects.requireNonNull(warmest, "warmest");
+    }
 
     /** What lies beyond an edge of the layer. */
     public enum Edge {

@@ -1,6 +1,7 @@
 package org.climbwright.sounding.surface;
 
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Why a report does not tell an element.
@@ -12,6 +13,21 @@ import java.io.Serializable;
  */
 public record Absence(ReportElement element, Cause cause, String text, String reason)
         implements Serializable {
+
+    /**
+     * Makes a reason of parts that are there.
+     *
+     * @param element what is not told
+     * @param cause the kind of reason
+     * @param text the group in question; may be empty
+     * @param reason the reason in words
+     */
+    public Absence {
+        Objects.requireNonNull(element, "element");
+        Objects.requireNonNull(cause, "cause");
+        Objects.requireNonNull(text, "text");
+        Objects.requireNonNull(reason, "reason");
+    }
 
     /** The kinds of reason. */
     public enum Cause {

@@ -1,6 +1,7 @@
 package org.climbwright.sounding.surface;
 
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.climbwright.quantity.pressure.AltimeterSetting;
@@ -34,6 +35,17 @@ public record ReportedQnh(AltimeterSetting setting, Unit unit) implements Serial
         Unit(double stepPa) {
             this.stepPa = stepPa;
         }
+    }
+
+    /**
+     * Makes a QNH of parts that are there.
+     *
+     * @param setting the setting
+     * @param unit the unit of the report
+     */
+    public ReportedQnh {
+        Objects.requireNonNull(setting, "setting");
+        Objects.requireNonNull(unit, "unit");
     }
 
     private static final Pattern GROUP = Pattern.compile("([QA])(\\d{4})");

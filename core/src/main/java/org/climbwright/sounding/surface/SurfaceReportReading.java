@@ -2,6 +2,7 @@ package org.climbwright.sounding.surface;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import org.climbwright.sounding.ReadingProblem;
 
 /**
@@ -20,7 +21,7 @@ public record SurfaceReportReading(List<SurfaceReport> reports, List<ReadingProb
      * @param problems what was left out
      */
     public SurfaceReportReading {
-        reports = List.copyOf(reports);
-        problems = List.copyOf(problems);
+        reports = List.copyOf(Objects.requireNonNull(reports, "reports"));
+        problems = List.copyOf(Objects.requireNonNull(problems, "problems"));
     }
 }

@@ -1,6 +1,7 @@
 package org.climbwright.sounding.surface;
 
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -30,6 +31,17 @@ public record Visibility(GroundDistance distance, Bound bound) implements Serial
         OR_MORE,
         /** Less than the distance: M1/4SM, and 0000, which is less than 50 m. */
         LESS_THAN
+    }
+
+    /**
+     * Makes a visibility of parts that are there.
+     *
+     * @param distance the distance told
+     * @param bound what it bounds
+     */
+    public Visibility {
+        Objects.requireNonNull(distance, "distance");
+        Objects.requireNonNull(bound, "bound");
     }
 
     private static final double TEN_KILOMETRES_M = 10000.0;

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * remarks. What follows a trend forecast is no observation and is not read.
  */
 final class ReportParser {
-    private static final Pattern NAME = Pattern.compile("METAR|SPECI");
+    private static final Pattern NAME = Pattern.compile("METAR|SPECI|TTF");
 
     /** Four letters or digits, but no word of the code. */
     private static final Pattern STATION = Pattern.compile("(?!AUTO|RMKS)[A-Z][A-Z0-9]{3}");
@@ -22,8 +22,13 @@ final class ReportParser {
     private static final Pattern TIME = Pattern.compile("(\\d\\d)(\\d\\d)(\\d\\d)Z?");
     private static final Pattern VALIDITY = Pattern.compile("\\d{4}/\\d{4}");
     private static final Pattern CORRECTED = Pattern.compile("COR|CC[A-Z]");
+
+    /** Remarks, or a forecast: its kind, or the time from, at or until which it holds. */
     private static final Pattern END_OF_BODY =
-            Pattern.compile("RMKS?|NOSIG|TEMPO|BECMG|INTER|PROB\\d\\d");
+            Pattern.compile(
+                    "RMKS?|(NOSIG|TEMPO|BECMG|INTER|PROB|GRADU|RAPID|FCST|TREND|TTF).*"
+                            + "|(FM|AT|TL)(\\d.*)?");
+
     private static final Pattern REMARKS = Pattern.compile("RMKS?");
 
     private final List<Group> groups;

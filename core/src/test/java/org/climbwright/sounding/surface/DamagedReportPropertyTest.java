@@ -74,6 +74,51 @@ class DamagedReportPropertyTest {
         isReadAsItStands(String.join(" ", words));
     }
 
+    @Property(tries = 3000, edgeCases = EdgeCasesMode.NONE)
+    @Label("by holes, and has a forecast behind it, says what it says without the forecast")
+    void forecast(
+            @ForAll("reports") String report,
+            @ForAll("reports") String other,
+            @ForAll("forecasts") String forecast,
+            @ForAll long seed) {
+        List<String> words = observation(report);
+        Random random = new Random(seed);
+        words.subList(2, words.size()).removeIf(word -> random.nextInt(3) == 0);
+        String alone = String.join(" ", words);
+        List<String> later = observation(other);
+        later.subList(0, 2).clear();
+        String text = alone + " " + forecast + " " + String.join(" ", later);
+        assertThat(said(SurfaceReportReader.parse(text)))
+                .isEqualTo(said(SurfaceReportReader.parse(alone)));
+        isReadAsItStands(text);
+    }
+
+    private static List<String> observation(String report) {
+        return new ArrayList<>(
+                Arrays.stream(report.split(" ", -1))
+                        .takeWhile(word -> !word.matches("RMKS?|NOSIG|TEMPO"))
+                        .toList());
+    }
+
+    private static List<Object> said(SurfaceReport report) {
+        List<Object> said = new ArrayList<>();
+        said.add(report.wind());
+        said.add(report.visibility());
+        said.add(report.presentWeather());
+        said.add(report.sky());
+        said.add(report.cloudLayers());
+        said.add(report.verticalVisibility());
+        said.add(report.staticAirTemperature());
+        said.add(report.dewPoint());
+        said.add(report.qnh());
+        said.add(report.otherGroups());
+        said.add(report.problems());
+        for (ReportElement element : ReportElement.values()) {
+            said.add(report.whyMissing(element));
+        }
+        return said;
+    }
+
     @Property(tries = 1500, edgeCases = EdgeCasesMode.NONE)
     @Label("to noise behind its head is read")
     void noise(@ForAll("noises") String noise) {
@@ -124,6 +169,27 @@ class DamagedReportPropertyTest {
     @Provide
     Arbitrary<String> reports() {
         return Arbitraries.of(Reports.lines());
+    }
+
+    @Provide
+    Arbitrary<String> forecasts() {
+        return Arbitraries.of(
+                "TEMPO",
+                "BECMG",
+                "INTER",
+                "NOSIG",
+                "PROB30",
+                "PROB40 TEMPO",
+                "FM1300",
+                "FM011300",
+                "AT1300",
+                "TL1400",
+                "GRADU",
+                "RAPID",
+                "FCST",
+                "TREND",
+                "TTF",
+                "BECMG FM1300");
     }
 
     @Provide

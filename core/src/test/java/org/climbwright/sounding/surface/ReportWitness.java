@@ -15,8 +15,22 @@ import org.climbwright.quantity.speed.WindSpeed;
  * the code again, and must then be a word of the text in front of its forecast and its remarks.
  */
 final class ReportWitness {
-    private static final Pattern END =
-            Pattern.compile("RMKS?|NOSIG|TEMPO|BECMG|INTER|PROB[0-9][0-9]");
+    /** Words, or what they begin with, behind which nothing was observed; no list of the reader. */
+    private static final List<String> FORECASTS =
+            List.of(
+                    "BECMG",
+                    "FCST",
+                    "FORECAST",
+                    "GRADU",
+                    "INTER",
+                    "NOSIG",
+                    "OUTLOOK",
+                    "PROB",
+                    "RAPID",
+                    "TEMPO",
+                    "TREND",
+                    "TTF");
+
     private static final Pattern DISTANCE =
             Pattern.compile("(?<![0-9/])(?:([0-9]+)\\s+)?([0-9]+)(?:/([0-9]+))?(SM|KM)");
 
@@ -28,12 +42,21 @@ final class ReportWitness {
         String report = text.split("=", 2)[0];
         allWords = Arrays.asList(report.strip().split("[\\s\\x1C-\\x1F]+"));
         for (String word : allWords) {
-            if (END.matcher(word).matches()) {
+            if (isBehindObservation(word)) {
                 break;
             }
             words.add(word);
         }
         body = String.join(" ", words);
+    }
+
+    private static boolean isBehindObservation(String word) {
+        if (word.equals("RMK") || word.equals("RMKS")) {
+            return true;
+        }
+        boolean isTime = word.startsWith("FM") || word.startsWith("AT") || word.startsWith("TL");
+        return FORECASTS.stream().anyMatch(word::startsWith)
+                || (isTime && (word.length() == 2 || Character.isDigit(word.charAt(2))));
     }
 
     /** The first thing of a report that no word explains; empty when each has its word. */
@@ -165,7 +188,8 @@ final class ReportWitness {
                     case NOT_OBSERVED -> "///";
                 };
         String base = layer.base().map(ReportWitness::hundreds).orElse("///");
-        return words.contains(amount + base + type);
+        return words.contains(amount + base + type)
+                || ((amount + base).equals("//////") && words.contains("///" + type));
     }
 
     private static String hundreds(Height height) {
@@ -210,11 +234,16 @@ final class ReportWitness {
 
     private boolean holds(ReportedQnh qnh) {
         return switch (qnh.unit()) {
-            case HECTOPASCAL ->
-                    words.contains("Q" + digits(4, Math.round(qnh.setting().inHectopascals())));
-            case INCH_OF_MERCURY ->
-                    words.contains(
-                            "A" + digits(4, Math.round(qnh.setting().inInchesOfMercury() * 100)));
+            case HECTOPASCAL -> {
+                String group = "Q" + digits(4, Math.round(qnh.setting().inHectopascals()));
+                yield words.stream().anyMatch(w -> w.equals(group) || w.startsWith(group + "/"));
+            }
+            case INCH_OF_MERCURY -> {
+                String number = digits(4, Math.round(qnh.setting().inInchesOfMercury() * 100));
+                String shared = "Q.{4}/A?" + number.substring(0, 2) + "[.]?" + number.substring(2);
+                yield words.contains("A" + number)
+                        || words.stream().anyMatch(w -> w.matches(shared));
+            }
         };
     }
 

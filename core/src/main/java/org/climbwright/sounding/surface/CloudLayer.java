@@ -54,13 +54,16 @@ public final class CloudLayer implements Serializable {
     private static final Pattern GROUP =
             Pattern.compile("(FEW|SCT|BKN|OVC|///)(\\d{3}|///)(CB|TCU|///)?");
 
+    /** In front of a type, slashes for amount and base together. */
+    private static final Pattern SHORT = Pattern.compile("^///(?=CB|TCU)");
+
     private final String text;
     private final transient Amount amount;
     private final transient @Nullable Height base;
     private final transient Type type;
 
     private CloudLayer(String text) {
-        Matcher group = GROUP.matcher(text);
+        Matcher group = GROUP.matcher(SHORT.matcher(text).replaceFirst("//////"));
         if (!group.matches()) {
             throw new IllegalArgumentException("not a layer of cloud: \"" + text + "\"");
         }
@@ -76,7 +79,8 @@ public final class CloudLayer implements Serializable {
     /**
      * Returns the layer that a group of a report tells.
      *
-     * @param text the group, such as {@code "BKN033///"}; slashes for what is not observed
+     * @param text the group, such as {@code "BKN033///"}; slashes for what is not observed, in
+     *     front of CB and TCU three for amount and base together too
      * @return the layer
      * @throws IllegalArgumentException if the text is no such group, or is nothing but slashes
      */

@@ -7,7 +7,12 @@ import java.util.regex.Pattern;
 import org.climbwright.quantity.altitude.Height;
 import org.jspecify.annotations.Nullable;
 
-/** Cloud: layers, vertical visibility, or a statement that there is none of some kind. */
+/**
+ * Cloud: layers, vertical visibility, or a statement that there is none of some kind.
+ *
+ * <p>Better a cloud too many than none: a statement of no cloud falls where cloud is told, or where
+ * a group of cloud cannot be read. Each layer is a group of its own, so one behind slashes stays.
+ */
 final class CloudReader implements GroupReader {
     private static final Map<String, Sky> STATEMENTS =
             Map.of(
@@ -18,8 +23,8 @@ final class CloudReader implements GroupReader {
                     "NCD", Sky.NO_CLOUD_DETECTED);
 
     private static final Pattern LAYER =
-            Pattern.compile("(FEW|SCT|BKN|OVC).*|///(\\d{3}.*|///(CB|TCU))");
-    private static final Pattern MISSING = Pattern.compile("/{6}|/{9}");
+            Pattern.compile("(FEW|SCT|BKN|OVC).*|///(\\d{3}.*|(///)?(CB|TCU))");
+    private static final Pattern MISSING = Pattern.compile("/{6}|/{8,9}");
     private static final Pattern UPWARDS = Pattern.compile("VV.*");
     private static final Pattern UPWARDS_TOLD = Pattern.compile("VV(\\d{3}|///)");
 
@@ -28,6 +33,7 @@ final class CloudReader implements GroupReader {
     private final List<CloudLayer> layers = new ArrayList<>();
     private @Nullable Group statement;
     private boolean obscured;
+    private boolean doubtful;
     private @Nullable Height verticalVisibility;
 
     CloudReader(Notes notes, OtherReader others) {
@@ -80,27 +86,33 @@ final class CloudReader implements GroupReader {
     }
 
     private void takeStatement(Group group) {
-        if (sky() == Sky.NOT_REPORTED) {
-            statement = group;
-        } else {
+        if (doubtful || sky() != Sky.NOT_REPORTED || notes.isReportedMissing(ReportElement.CLOUD)) {
             notes.leftOut("cloud", group, "something else is told of the sky; left out");
+        } else {
+            statement = group;
         }
     }
 
     private void takeLayer(Group group) {
         CloudLayer layer = notes.legible(ReportElement.CLOUD, group, CloudLayer::parse);
-        if (layer != null) {
+        if (layer == null) {
+            doubtful = true;
+        } else {
             layers.add(layer);
-            cloudIsTold();
         }
+        cloudIsTold();
     }
 
     private void takeVerticalVisibility(Group group) {
         if (!group.matches(UPWARDS_TOLD)) {
-            notes.notUsable(group, "not a vertical visibility", ReportElement.VERTICAL_VISIBILITY);
-        } else if (verticalVisibility != null) {
-            notes.second(ReportElement.VERTICAL_VISIBILITY, group);
-        } else {
+            notes.notUsable(
+                    group,
+                    "not a vertical visibility",
+                    ReportElement.VERTICAL_VISIBILITY,
+                    ReportElement.CLOUD);
+            doubtful = true;
+            cloudIsTold();
+        } else if (!notes.isSettled(ReportElement.VERTICAL_VISIBILITY, verticalVisibility, group)) {
             verticalVisibility = CloudLayer.base(group.text().substring(2));
             obscured = true;
             cloudIsTold();
@@ -108,6 +120,13 @@ final class CloudReader implements GroupReader {
                 notes.reportedMissing(ReportElement.VERTICAL_VISIBILITY, group);
             }
         }
+    }
+
+    /** A CAVOK that its visibility contradicts: nothing is known of the sky. */
+    void doubt(Group cavok) {
+        notes.notUsable(cavok, "contradicted by the visibility beside it", ReportElement.CLOUD);
+        statement = null;
+        doubtful = true;
     }
 
     /** Who told of no cloud before was wrong: better a cloud too many. */

@@ -16,10 +16,18 @@ record Group(String text, int line) {
     private static final String BLANK = "\\p{javaWhitespace}+";
     private static final String WORD = "\\P{javaWhitespace}+";
 
+    private static final String RUNWAY = "R(?:WY)?\\d{2}[LCR]?";
+
+    private static final String MILES = "\\d{1,2} \\d{1,2}/\\d{1,2}SM";
+    private static final String WIND_SHEAR =
+            "WS (?:TKOF |LDG )?(?:ALL RWYS?|" + RUNWAY + "(?: AND " + RUNWAY + ")*)";
+
+    /** Not as the code has it, and only together a QNH. */
+    private static final String TORN_QNH = "(?:QNH|[QA]) [0-9/]{4}";
+
     private static final Pattern GROUP =
             Pattern.compile(
-                    "(?:\\d{1,2} \\d{1,2}/\\d{1,2}SM|WS ALL RWY|WS R(?:WY)?\\d{2}[LCR]?)"
-                                    .replace(" ", BLANK)
+                    ("(?:" + MILES + "|" + WIND_SHEAR + "|" + TORN_QNH + ")").replace(" ", BLANK)
                             + "(?!\\P{javaWhitespace})|"
                             + WORD);
 

@@ -35,10 +35,18 @@ final class Notes {
 
     /** What a group tells of an element; null if it cannot be used. */
     <T> @Nullable T legible(ReportElement element, Group group, Function<String, T> parse) {
+        return legible(element, group, group.text(), parse);
+    }
+
+    /** What a part of a group tells of an element; null if it cannot be used. */
+    <T> @Nullable T legible(
+            ReportElement element, Group group, String part, Function<String, T> parse) {
         try {
-            return parse.apply(group.text());
+            return parse.apply(part);
         } catch (IllegalArgumentException refusal) {
-            notUsable(group, String.valueOf(refusal.getMessage()), element);
+            // a problem has the group beside its reason
+            String reason = String.valueOf(refusal.getMessage()).replace(": \"" + part + "\"", "");
+            notUsable(group, reason, element);
             return null;
         }
     }
@@ -46,6 +54,28 @@ final class Notes {
     /** A group was left out, and what it is meant for is known or nobody knows what it is. */
     void leftOut(String field, Group group, String reason) {
         problems.add(new ReadingProblem(group.line(), field, group.text(), reason));
+    }
+
+    /**
+     * Whether an earlier group settled an element: it told it, or told that nobody knows it. Then
+     * this one is noted and not to be used.
+     */
+    boolean isSettled(ReportElement element, @Nullable Object told, Group group) {
+        if (told != null) {
+            second(element, group);
+        } else if (isReportedMissing(element)) {
+            reportedBefore(element, group);
+        }
+        return told != null || isReportedMissing(element);
+    }
+
+    boolean isReportedMissing(ReportElement element) {
+        return absence(element).cause() == Absence.Cause.REPORTED_MISSING;
+    }
+
+    /** A group for an element that the report does not know, by its own words. */
+    void reportedBefore(ReportElement element, Group group) {
+        leftOut(element.toString(), group, "reported as missing before; left out");
     }
 
     /** A legible group, but an earlier one has told the element. */

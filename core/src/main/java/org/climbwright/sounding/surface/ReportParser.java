@@ -34,14 +34,15 @@ final class ReportParser {
     private final List<Group> groups;
     private final Notes notes = new Notes();
     private final OtherReader others = new OtherReader();
-    private final WindReader wind = new WindReader(notes);
-    private final VisibilityReader visibility = new VisibilityReader(notes);
+    private final BodyOrder order = new BodyOrder();
+    private final WindReader wind = new WindReader(notes, order);
     private final WeatherReader weather = new WeatherReader(notes);
     private final CloudReader cloud = new CloudReader(notes, others);
+    private final VisibilityReader visibility = new VisibilityReader(notes, order, cloud);
     private final TemperatureReader temperatures = new TemperatureReader(notes);
     private final QnhReader qnh = new QnhReader(notes);
-    private final List<GroupReader> readers =
-            List.of(wind, visibility, others, weather, cloud, temperatures, qnh);
+    private final List<GroupReader> upToWeather = List.of(wind, visibility, others, weather);
+    private final List<GroupReader> fromCloudOn = List.of(cloud, temperatures, qnh);
 
     private int next;
     private boolean automatic;
@@ -156,13 +157,21 @@ final class ReportParser {
     private void readBody() {
         for (; next < groups.size() && !isNext(END_OF_BODY); next++) {
             Group group = groups.get(next);
-            if (group.is("CAVOK")) {
-                cloud.take(group);
-            }
-            if (!isModifier(group) && readers.stream().noneMatch(reader -> reader.take(group))) {
+            if (!isModifier(group) && !isTaken(group)) {
                 notes.leftOut("line", group, "not a group that is known here; left out");
             }
         }
+    }
+
+    private boolean isTaken(Group group) {
+        if (upToWeather.stream().anyMatch(reader -> reader.take(group))) {
+            return true;
+        }
+        boolean taken = fromCloudOn.stream().anyMatch(reader -> reader.take(group));
+        if (taken) {
+            order.reachCloud();
+        }
+        return taken;
     }
 
     private void readRemarks() {

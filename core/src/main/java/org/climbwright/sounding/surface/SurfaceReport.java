@@ -129,6 +129,9 @@ public final class SurfaceReport implements Serializable {
     /**
      * Returns the prevailing visibility.
      *
+     * <p>Where CAVOK stands beside a visibility below 10 km, the lower of the two is told, and
+     * nothing of the sky.
+     *
      * @return the visibility; empty when {@link #whyMissing} says why
      */
     public Optional<Visibility> visibility() {
@@ -146,6 +149,10 @@ public final class SurfaceReport implements Serializable {
 
     /**
      * Returns what is told of the sky as a whole.
+     *
+     * <p>Better a cloud too many than none: a statement of no cloud is left out where a layer is
+     * told as well; where a group of cloud beside it cannot be read, or CAVOK has a visibility
+     * below 10 km beside it, nothing is told of the sky.
      *
      * @return the kind of statement; {@link Sky#NOT_REPORTED} when {@link #whyMissing} says why
      */
@@ -176,7 +183,7 @@ public final class SurfaceReport implements Serializable {
      *
      * @return static air temperature; empty when {@link #whyMissing} says why
      * @accuracy a whole degree; a tenth where the remarks of a US report have one that rounds to
-     *     the whole degree
+     *     the whole degree. M00, which is from -0.5 °C to 0, is 0 °C here, as 00 is
      * @source the group of tenths: AFMAN 15-111, 12 March 2019, remark 30 (example 03/M01 and
      *     T00261015)
      */
@@ -206,7 +213,8 @@ public final class SurfaceReport implements Serializable {
 
     /**
      * Returns the groups that are known and make no element here: runway visual range, state of a
-     * runway, minimum visibility with its direction, recent weather, wind shear, state of the sea.
+     * runway, minimum visibility with its direction, recent weather, wind shear, state of the sea,
+     * colour state, kind of automatic station.
      *
      * @return the groups as they stand
      */

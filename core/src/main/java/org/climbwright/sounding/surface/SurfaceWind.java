@@ -86,7 +86,12 @@ public final class SurfaceWind implements Serializable {
     }
 
     private static TrueDirection degrees(String digits) {
-        return TrueDirection.ofDegrees(Integer.parseInt(digits));
+        TrueDirection direction = TrueDirection.ofDegrees(Integer.parseInt(digits));
+        if (!digits.endsWith("0")) {
+            throw new IllegalArgumentException(
+                    "direction must be in tens of degrees, but was " + digits + " deg");
+        }
+        return direction;
     }
 
     private static WindSpeed speed(String digits, String unit) {

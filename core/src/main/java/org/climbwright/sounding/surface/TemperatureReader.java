@@ -1,5 +1,6 @@
 package org.climbwright.sounding.surface;
 
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.climbwright.atmosphere.MoistAir;
@@ -10,13 +11,15 @@ import org.jspecify.annotations.Nullable;
 
 /** Temperature and dew point: whole degrees in the body, tenths in a remark of US reports. */
 final class TemperatureReader implements GroupReader {
-    private static final String NUMBER = "(M?\\d{2}|//|XX|MM)?";
+    private static final String NUMBER = "(M?\\d{2}|//?|XX|MM)?";
     private static final Pattern PAIR = Pattern.compile(NUMBER + "/" + NUMBER);
     private static final Pattern MISSING = Pattern.compile("/{5}|/{7}");
 
-    /** Whatever has a number beside a slash, or a word of nothing on both sides. */
+    /** Whatever has a number beside a slash, or a word of nothing on both sides; no QNH. */
     private static final Pattern LOOKS_SO =
-            Pattern.compile("(?=.*\\d)([^/]{0,4}|//)/([^/]{0,4}|//)|(XX|MM)/(XX|MM)");
+            Pattern.compile("(?![QA])(?=.*\\d)([^/]{0,4}|//?)/([^/]{0,4}|//?)|(XX|MM)/(XX|MM)");
+
+    private static final Set<String> UNKNOWN = Set.of("/", "//", "XX", "MM");
 
     private static final Pattern TENTHS = Pattern.compile("T([01]\\d{3})([01]\\d{3})?");
     private static final Pattern LOOKS_LIKE_TENTHS = Pattern.compile("T\\d{4}(\\d{4})?");
@@ -52,8 +55,10 @@ final class TemperatureReader implements GroupReader {
             return false;
         }
         Matcher pair = PAIR.matcher(group.text());
-        if (!Double.isNaN(temperatureC) || !Double.isNaN(dewPointC)) {
+        if (!Double.isNaN(dewPointC)) {
             notes.second(ReportElement.TEMPERATURE, group);
+        } else if (notes.isSettled(ReportElement.TEMPERATURE, temperature(), group)) {
+            return true;
         } else if (pair.matches()) {
             temperatureC = number(ReportElement.TEMPERATURE, group, pair.group(1));
             dewPointC = number(ReportElement.DEW_POINT, group, pair.group(2));
@@ -73,14 +78,14 @@ final class TemperatureReader implements GroupReader {
     }
 
     private double number(ReportElement element, Group group, @Nullable String digits) {
-        if (digits == null || digits.equals("//") || digits.equals("XX") || digits.equals("MM")) {
+        if (digits == null || UNKNOWN.contains(digits)) {
             notes.reportedMissing(element, group);
             return Double.NaN;
         }
         double celsius =
                 digits.startsWith("M")
-                        ? -Integer.parseInt(digits.substring(1))
-                        : Integer.parseInt(digits);
+                        ? -Double.parseDouble(digits.substring(1)) // M00 is -0.0: tenths need it
+                        : Double.parseDouble(digits);
         if (!MoistAir.coversWater(UnitScale.CELSIUS.toSi(celsius))) {
             notes.notUsable(group, "no " + element + " of the free air", element);
             return Double.NaN;
@@ -102,10 +107,13 @@ final class TemperatureReader implements GroupReader {
         double temperature = celsius(tenths.group(1));
         String digits = tenths.group(2);
         double dewPoint = digits == null ? dewPointC : celsius(digits);
-        boolean agrees =
-                Math.abs(temperature - temperatureC) <= ROUNDING_C
-                        && (digits == null || Math.abs(dewPoint - dewPointC) <= ROUNDING_C);
-        if (!agrees) {
+        if (Double.isNaN(temperatureC)) {
+            notes.leftOut(
+                    "temperature", group, "the body has no temperature to agree with; left out");
+        } else if (digits != null && Double.isNaN(dewPointC)) {
+            notes.leftOut("dew point", group, "the body has no dew point to agree with; left out");
+        } else if (!roundsTo(temperatureC, temperature)
+                || (digits != null && !roundsTo(dewPointC, dewPoint))) {
             notes.leftOut("temperature", group, "does not round to what the body has; left out");
         } else if (dewPoint > temperature) {
             notes.leftOut("dew point", group, "a dew point above the temperature; left out");
@@ -113,6 +121,13 @@ final class TemperatureReader implements GroupReader {
             temperatureC = temperature;
             dewPointC = dewPoint;
         }
+    }
+
+    /** Whether tenths round to a whole degree; M00 is from -0.5 to 0, and 00 from 0 up. */
+    private static boolean roundsTo(double wholeC, double tenthsC) {
+        boolean below = Double.compare(wholeC, 0.0) < 0; // true of -0.0, which is M00
+        boolean sameSide = wholeC != 0.0 || (below ? tenthsC <= 0.0 : tenthsC >= 0.0);
+        return sameSide && Math.abs(tenthsC - wholeC) <= ROUNDING_C;
     }
 
     private static double celsius(String signAndTenths) {

@@ -18,8 +18,9 @@ import org.climbwright.unit.UnitScale;
  *
  * @param distance the distance told
  * @param bound what it bounds
- * @source WMO-No. 306, Manual on Codes, FM 15 METAR, regulation 15.6; Federal Meteorological
- *     Handbook No. 1, chapter 12, for statute miles (both from memory)
+ * @source WMO-No. 306, Manual on Codes, FM 15 METAR, regulation 15.6 (steps of 50 m below 800 m, of
+ *     100 m to 5000 m, of 1000 m above); Federal Meteorological Handbook No. 1, chapter 12, for
+ *     statute miles (both from memory)
  */
 public record Visibility(GroundDistance distance, Bound bound) implements Serializable {
 
@@ -64,7 +65,8 @@ public record Visibility(GroundDistance distance, Bound bound) implements Serial
      * @param text the group: metres {@code "4000"}, kilometres {@code "8KM"}, statute miles {@code
      *     "10SM"}, {@code "2 1/2SM"}, {@code "M1/4SM"}, {@code "P6SM"}, or {@code "CAVOK"}
      * @return the visibility
-     * @throws IllegalArgumentException if the text is no such group
+     * @throws IllegalArgumentException if the text is no such group, or in metres that are no
+     *     multiple of 50 below 800 and of 100 above
      */
     public static Visibility parse(String text) {
         if (text.equals("CAVOK")) {
@@ -108,8 +110,20 @@ public record Visibility(GroundDistance distance, Bound bound) implements Serial
         return switch (metres) {
             case 0 -> new Visibility(GroundDistance.ofMetres(SMALLEST_STEP_M), Bound.LESS_THAN);
             case 9999 -> new Visibility(GroundDistance.ofMetres(TEN_KILOMETRES_M), Bound.OR_MORE);
-            default -> new Visibility(GroundDistance.ofMetres(metres), Bound.AS_TOLD);
+            default -> new Visibility(GroundDistance.ofMetres(inSteps(metres)), Bound.AS_TOLD);
         };
+    }
+
+    /** Other digits are something else, such as a pressure; more steps are allowed than used. */
+    private static int inSteps(int metres) {
+        if (metres % (metres < 800 ? 50 : 100) != 0) {
+            throw new IllegalArgumentException(
+                    "visibility in metres must be 9999, or in steps of 50 m below 800 m and of 100"
+                            + " m above, but was "
+                            + metres
+                            + " m");
+        }
+        return metres;
     }
 
     private static Bound bound(String letter) {

@@ -27,7 +27,9 @@ final class WeatherReader implements GroupReader {
         if (group.is("//")) {
             notes.reportedMissing(ReportElement.PRESENT_WEATHER, group);
         } else if (group.matches(WEATHER)) {
-            weather.add(group.text());
+            if (!notes.isSettled(ReportElement.PRESENT_WEATHER, null, group)) {
+                weather.add(group.text());
+            }
         } else {
             return false;
         }

@@ -5,16 +5,22 @@ import org.jspecify.annotations.Nullable;
 
 /** Wind, and the range of its direction in a group behind it. */
 final class WindReader implements GroupReader {
-    private static final Pattern WIND = Pattern.compile(".{3,}(KT|MPS|KMH)");
+    private static final Pattern WIND = Pattern.compile(".{3,}(KTS?|MPS|KMH)");
+
+    /** What a wind begins with; five digits, since four are a visibility. */
+    private static final Pattern BEGINS_SO = Pattern.compile("(\\d{3}|VRB|///)P?\\d{2}(?!\\d).*");
+
     private static final Pattern RANGE = Pattern.compile("\\d{3}V\\d{3}");
     private static final Pattern MISSING = Pattern.compile("(\\d{3}|VRB|///)//(G//)?(KT|MPS|KMH)");
 
     private final Notes notes;
+    private final BodyOrder order;
     private @Nullable SurfaceWind wind;
     private boolean begun;
 
-    WindReader(Notes notes) {
+    WindReader(Notes notes, BodyOrder order) {
         this.notes = notes;
+        this.order = order;
     }
 
     @Nullable SurfaceWind wind() {
@@ -30,14 +36,23 @@ final class WindReader implements GroupReader {
             notes.reportedMissing(ReportElement.WIND, group);
         } else if (group.matches(RANGE)) {
             takeRange(group);
-        } else if (!group.matches(WIND)) {
+        } else if (group.matches(WIND) || (first && group.matches(BEGINS_SO))) {
+            takeWind(group);
+        } else {
             return false;
-        } else if (wind != null) {
-            notes.second(ReportElement.WIND, group);
+        }
+        return true;
+    }
+
+    private void takeWind(Group group) {
+        if (notes.isSettled(ReportElement.WIND, wind, group)) {
+            return;
+        }
+        if (order.hasReachedCloud()) {
+            notes.notUsable(group, "a wind behind cloud, temperature or QNH", ReportElement.WIND);
         } else {
             wind = notes.legible(ReportElement.WIND, group, SurfaceWind::parse);
         }
-        return true;
     }
 
     private void takeRange(Group group) {

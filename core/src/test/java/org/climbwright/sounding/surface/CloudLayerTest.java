@@ -30,7 +30,8 @@ class CloudLayerTest {
         "///015///, NOT_OBSERVED, 1500, NOT_OBSERVED",
         "///015TCU, NOT_OBSERVED, 1500, TOWERING_CUMULUS",
         "//////CB, NOT_OBSERVED, , CUMULONIMBUS",
-        "//////TCU, NOT_OBSERVED, , TOWERING_CUMULUS"
+        "//////TCU, NOT_OBSERVED, , TOWERING_CUMULUS",
+        "///CB, NOT_OBSERVED, , CUMULONIMBUS"
     })
     @DisplayName("has amount, base and type, each known or said to be unknown")
     void reads(String text, CloudLayer.Amount amount, Double feet, CloudLayer.Type type) {

@@ -63,12 +63,23 @@ class ReportRoundTripPropertyTest {
     }
 
     @Property
-    @Label("says its visibility in metres")
-    void visibility(@ForAll @IntRange(min = 1, max = 9998) int metres) {
+    @Label("says its visibility in metres, in the steps of the code")
+    void visibility(@ForAll("metres") int metres) {
         Visibility visibility =
                 Reports.reportOf(format("27005KT %04d BKN010", metres)).visibility().orElseThrow();
         assertThat(visibility.distance().inMetres()).isEqualTo(metres);
         assertThat(visibility.bound()).isEqualTo(Visibility.Bound.AS_TOLD);
+    }
+
+    @Property
+    @Label("has no visibility in digits of no step, and no wind in degrees that are no tens")
+    void noSteps(@ForAll("noMetres") int metres, @ForAll("noTens") int degrees) {
+        SurfaceReport report = Reports.reportOf(format("%03d05KT %04d BKN010", degrees, metres));
+        for (ReportElement element : List.of(ReportElement.WIND, ReportElement.VISIBILITY)) {
+            assertThat(report.whyMissing(element).orElseThrow().cause())
+                    .isEqualTo(Absence.Cause.NOT_USABLE);
+        }
+        assertThat(report.problems()).hasSize(2);
     }
 
     @Property
@@ -125,9 +136,9 @@ class ReportRoundTripPropertyTest {
         SurfaceReport report =
                 Reports.reportOf(
                         "10SM CLR "
-                                + code(rounded(temperature))
+                                + roundedCode(temperature)
                                 + "/"
-                                + code(rounded(dewPoint))
+                                + roundedCode(dewPoint)
                                 + " A2992 RMK AO2 T"
                                 + tenthsCode(temperature)
                                 + tenthsCode(dewPoint));
@@ -135,6 +146,17 @@ class ReportRoundTripPropertyTest {
                 .isEqualTo(temperature / 10.0);
         assertThat(report.dewPoint().orElseThrow().inCelsius()).isEqualTo(dewPoint / 10.0);
         assertThat(report.problems()).isEmpty();
+    }
+
+    @Property
+    @Label("keeps its whole degrees where its tenths have the other sign")
+    void otherSign(@ForAll @IntRange(min = 1, max = 5) int tenths, @ForAll boolean below) {
+        String body = below ? "M00" : "00";
+        String remark = tenthsCode(below ? tenths : -tenths);
+        SurfaceReport report =
+                Reports.reportOf("10SM CLR " + body + "/M10 A2992 RMK T" + remark + "1100");
+        assertThat(report.staticAirTemperature().orElseThrow().inCelsius()).isEqualTo(0.0);
+        assertThat(report.problems()).hasSize(1);
     }
 
     @Property
@@ -188,6 +210,12 @@ class ReportRoundTripPropertyTest {
         return format(tenths < 0 ? "1%03d" : "0%03d", Math.abs(tenths));
     }
 
+    /** What is below zero and rounds to it is M00. */
+    private static String roundedCode(int tenths) {
+        int celsius = rounded(tenths);
+        return celsius == 0 && tenths < 0 ? "M00" : code(celsius);
+    }
+
     /** A half goes up, as in the example of AFMAN 15-111, remark 30: -1.5 is M01. */
     private static int rounded(int tenths) {
         return Math.floorDiv(tenths + 5, 10);
@@ -195,6 +223,27 @@ class ReportRoundTripPropertyTest {
 
     private static String format(String pattern, Object... numbers) {
         return String.format(Locale.ROOT, pattern, numbers);
+    }
+
+    /** Steps that the code has: 50 m below 800 m, 100 m to 5000 m, 1000 m above. */
+    @Provide
+    Arbitrary<Integer> metres() {
+        return Arbitraries.oneOf(
+                Arbitraries.integers().between(1, 15).map(step -> step * 50),
+                Arbitraries.integers().between(8, 50).map(step -> step * 100),
+                Arbitraries.integers().between(5, 9).map(step -> step * 1000));
+    }
+
+    @Provide
+    Arbitrary<Integer> noMetres() {
+        return Arbitraries.oneOf(
+                Arbitraries.integers().between(1, 799).filter(metres -> metres % 50 != 0),
+                Arbitraries.integers().between(801, 9998).filter(metres -> metres % 100 != 0));
+    }
+
+    @Provide
+    Arbitrary<Integer> noTens() {
+        return Arbitraries.integers().between(1, 359).filter(degrees -> degrees % 10 != 0);
     }
 
     @Provide

@@ -96,7 +96,7 @@ class SurfaceAirTest {
         "CAVOK ///05 Q1009, 'no temperature: reported as missing, \"///05\"'",
         "CAVOK 40/05, 'no QNH: the report has no such group'",
         "CAVOK 40/05 Q////, 'no QNH: reported as missing, \"Q////\"'",
-        "CAVOK 40/05 Q10z9, 'no QNH: not a QNH: \"Q10z9\", \"Q10z9\"'",
+        "CAVOK 40/05 Q10z9, 'no QNH: not a QNH, \"Q10z9\"'",
         "NIL, 'no QNH: reported as missing, \"NIL\"'"
     })
     @DisplayName("does not exist without temperature and QNH, and the refusal says why")

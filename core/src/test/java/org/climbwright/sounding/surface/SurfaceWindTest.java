@@ -100,6 +100,8 @@ class SurfaceWindTest {
 
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({
+        "27305KT, 'direction must be in tens of degrees, but was 273 deg'",
+        "27005KT 255V320, 'direction must be in tens of degrees, but was 255 deg'",
         "36105KT, direction must be from 0.0 to 360.0 deg",
         "27005KT 250V361, direction must be from 0.0 to 360.0 deg",
         "00005KT, 'a wind from 000 has no speed'",

@@ -56,6 +56,19 @@ class VisibilityTest {
                 .withMessage("not a visibility: \"" + text + "\"");
     }
 
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"0001", "0025", "0730", "0850", "0995", "1013", "5050", "9998"})
+    @DisplayName("is refused in digits of no step: 50 m below 800 m, 100 m above, or 9999")
+    void refusesOtherSteps(String text) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Visibility.parse(text))
+                .withMessage(
+                        "visibility in metres must be 9999, or in steps of 50 m below 800 m and of"
+                                + " 100 m above, but was "
+                                + Integer.parseInt(text)
+                                + " m");
+    }
+
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({"4000, 4000.0 m", "9999, 10000.0 m or more", "M1/4SM, less than 402.336 m"})
     @DisplayName("is told in words")

@@ -35,6 +35,10 @@ public record ReportedQnh(AltimeterSetting setting, Unit unit) implements Serial
         Unit(double stepPa) {
             this.stepPa = stepPa;
         }
+
+        double stepPa() {
+            return stepPa;
+        }
     }
 
     /**

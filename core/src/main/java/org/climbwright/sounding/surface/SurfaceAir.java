@@ -17,8 +17,8 @@ final class SurfaceAir {
     /** By how much a QNH is rounded down at most: what two barometers may differ by. */
     private static final double ROUNDING_PA = 100.0;
 
-    /** Two levels nearer than this, in relation, are one: no ascent takes both. */
-    private static final double LEAST_STEP = 2e-9;
+    /** Nearer than this, 0.01 hPa or 8 cm, a level is the aerodrome's: files print no less. */
+    private static final double SAME_LEVEL_PA = 1.0;
 
     private SurfaceAir() {}
 
@@ -44,13 +44,12 @@ final class SurfaceAir {
     static Sounding joined(
             SurfaceReport report, Sounding sounding, GeopotentialAltitude elevation) {
         AirState air = of(report, elevation);
-        List<SoundingLevel> levels = new ArrayList<>();
-        levels.add(surface(report, air));
-        for (SoundingLevel level : sounding.levels()) {
-            if (isAbove(level, air, elevation)) {
-                levels.add(level);
-            }
-        }
+        SoundingLevel surface = surface(report, air);
+        List<SoundingLevel> above =
+                sounding.levels().stream().filter(level -> isAbove(level, air, elevation)).toList();
+        AscentFit.check(surface, report.qnh().orElseThrow(), above);
+        List<SoundingLevel> levels = new ArrayList<>(above);
+        levels.add(0, surface);
         return Sounding.of(sounding.station(), sounding.launch(), levels);
     }
 
@@ -76,7 +75,7 @@ final class SurfaceAir {
             return higher;
         }
         double pressurePa = told.get().inPascals();
-        if (pressurePa >= air.pressurePa() * (1.0 - LEAST_STEP)) {
+        if (pressurePa >= air.pressurePa() - SAME_LEVEL_PA) {
             return false;
         }
         if (!higher && air.pressurePa() - pressurePa > ROUNDING_PA) {

@@ -266,10 +266,12 @@ public final class SurfaceReport implements Serializable {
      * Returns an ascent that begins with this report: its air at the aerodrome, and above it the
      * levels of an ascent that have a lower pressure.
      *
-     * <p>Levels of the pressure at the aerodrome or more are left out, and so is what was told by
-     * height only at or below the elevation. The first level left may be told as no higher than the
-     * aerodrome: up to 1 hPa from the report that is the rounding of QNH, and the level is left
-     * out; farther away the two do not belong together.
+     * <p>Levels of the pressure at the aerodrome, to 1 Pa, or more are left out, and so is what was
+     * told by height only at or below the elevation. The first level left may be told as no higher
+     * than the aerodrome: up to 1 hPa from the report that is the rounding of QNH, and the level is
+     * left out; farther away the two do not belong together. Nor do they where the first height
+     * above is not where pressures, temperatures and dew points put it, within one step of the QNH,
+     * half a hectopascal, 1 m and 1 % of the thickness: 14 m and 1 % near the sea.
      *
      * <p>Between the report and the first level above it, temperature is a straight line over an
      * hour, or many kilometres, that nobody observed.
@@ -279,7 +281,7 @@ public final class SurfaceReport implements Serializable {
      * @return the ascent with the lowest level from this report, under its own names
      * @throws IllegalStateException if the report has no temperature or no QNH
      * @throws IllegalArgumentException if a level of lower pressure is reported at or below the
-     *     elevation, more than 1 hPa from the report
+     *     elevation, more than 1 hPa from the report, or the first height above does not fit
      * @accuracy see {@link #air}
      */
     public Sounding joinedWith(Sounding sounding, GeopotentialAltitude elevation) {

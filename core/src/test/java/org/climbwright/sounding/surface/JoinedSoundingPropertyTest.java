@@ -1,18 +1,21 @@
 package org.climbwright.sounding.surface;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Locale;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.sounding.RandomSoundings;
@@ -22,49 +25,66 @@ import org.climbwright.sounding.SoundingLevel;
 @Label("An ascent that begins with a report")
 class JoinedSoundingPropertyTest {
     @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
-    @Label(
-            "has the report as its lowest level and above it what the ascent has there, or is"
-                    + " refused")
+    @Label("has the report as its lowest level and above it what the ascent has there")
     void joined(
-            @ForAll("ascents") Sounding sounding,
             @ForAll("reports") SurfaceReport report,
-            @ForAll @IntRange(min = -300, max = 4000) int metres) {
+            @ForAll @IntRange(min = -300, max = 4000) int metres,
+            @ForAll("ascents") Sounding shape,
+            @ForAll @DoubleRange(min = 0.0, max = 0.99) double share) {
         GeopotentialAltitude elevation = GeopotentialAltitude.ofMetres(metres);
         double pressurePa = report.air(elevation).pressurePa();
-        List<SoundingLevel> above =
-                sounding.levels().stream().filter(level -> pressurePa(level) < pressurePa).toList();
-        // four in ten are refused
-        boolean conflict =
-                above.stream()
-                        .anyMatch(
-                                level ->
-                                        !isHigher(level, metres)
-                                                && pressurePa - pressurePa(level) > 100.0);
-        Sounding joined;
-        try {
-            joined = report.joinedWith(sounding, elevation);
-        } catch (IllegalArgumentException refusal) {
-            assertThat(conflict).as(refusal.getMessage()).isTrue();
-            return;
-        }
-        assertThat(conflict).isFalse();
+        Sounding sounding = Fitted.onto(report, elevation, shape, share);
+        Sounding joined = report.joinedWith(sounding, elevation);
         SoundingLevel lowest = joined.levels().get(0);
         assertThat(pressurePa(lowest)).isEqualTo(pressurePa);
         assertThat(lowest.geopotentialAltitude()).hasValue(elevation);
         assertThat(lowest.staticAirTemperature()).isEqualTo(report.staticAirTemperature());
         assertThat(lowest.dewPoint()).isEqualTo(report.dewPoint());
-        assertThat(joined.levels().subList(1, joined.levels().size()))
-                .isEqualTo(above.stream().filter(level -> isHigher(level, metres)).toList());
+        List<SoundingLevel> above =
+                sounding.levels().stream()
+                        .filter(level -> pressurePa(level) < pressurePa - Fitted.SAME_LEVEL_PA)
+                        .toList();
+        assertThat(joined.levels().subList(1, joined.levels().size())).isEqualTo(above);
+        if (!above.isEmpty()) {
+            assertThat(joined.atmosphere().temperature(pressurePa))
+                    .isCloseTo(
+                            lowest.staticAirTemperature().orElseThrow().inKelvins(), within(1e-9));
+        }
     }
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-    @Label("makes air that has the report's temperature at the report's pressure")
-    void air(@ForAll("ascents") Sounding sounding, @ForAll("reports") SurfaceReport report) {
-        GeopotentialAltitude elevation = GeopotentialAltitude.ofMetres(-300);
-        Sounding joined = report.joinedWith(sounding, elevation);
-        double pressurePa = report.air(elevation).pressurePa();
-        assertThat(joined.atmosphere().temperature(pressurePa))
-                .isCloseTo(report.staticAirTemperature().orElseThrow().inKelvins(), within(1e-9));
+    @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
+    @Label("is refused where its lowest height is too high above the report")
+    void tooHigh(
+            @ForAll("reports") SurfaceReport report,
+            @ForAll @IntRange(min = -300, max = 4000) int metres,
+            @ForAll("ascents") Sounding shape,
+            @ForAll @DoubleRange(min = 1.01, max = 5.0) double share) {
+        GeopotentialAltitude elevation = GeopotentialAltitude.ofMetres(metres);
+        Sounding sounding = Fitted.onto(report, elevation, shape, share);
+        Assume.that(sounding.levels().stream().anyMatch(level -> isHigher(level, metres)));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> report.joinedWith(sounding, elevation))
+                .withMessageEndingWith("not the same elevation, QNH or weather");
+    }
+
+    @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
+    @Label("of any heights is refused, or has rising heights from the elevation on")
+    void anyHeights(
+            @ForAll("ascents") Sounding sounding,
+            @ForAll("reports") SurfaceReport report,
+            @ForAll @IntRange(min = -300, max = 4000) int metres) {
+        Sounding joined;
+        try {
+            joined = report.joinedWith(sounding, GeopotentialAltitude.ofMetres(metres));
+        } catch (IllegalArgumentException refusal) {
+            assertThat(refusal).hasMessageContaining("not the same elevation");
+            return;
+        }
+        assertThat(
+                        joined.levels().stream()
+                                .skip(1)
+                                .allMatch(level -> isHigherOrUntold(level, metres)))
+                .isTrue();
     }
 
     private static double pressurePa(SoundingLevel level) {
@@ -73,8 +93,12 @@ class JoinedSoundingPropertyTest {
 
     private static boolean isHigher(SoundingLevel level, double metres) {
         return level.geopotentialAltitude()
-                .map(altitude -> altitude.inMetres() > metres)
-                .orElse(true);
+                .filter(altitude -> altitude.inMetres() > metres)
+                .isPresent();
+    }
+
+    private static boolean isHigherOrUntold(SoundingLevel level, double metres) {
+        return level.geopotentialAltitude().isEmpty() || isHigher(level, metres);
     }
 
     /** Levels from 1050 hPa and -200 m upwards, with heights that stray from standard air. */

@@ -153,9 +153,10 @@ public final class ColdAir {
      * @param elevationM elevation of the aerodrome above mean sea level [m], -500 to 6000
      * @return what to add [m]; negative in air warmer than standard, where nothing is taken off
      * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
-     * @accuracy against {@link #exactCorrection}: 5 % up to an elevation of 10,000 ft and a height
-     *     of 5,000 ft, 6 % up to a height of 10,000 ft, 10 % at an elevation of 6000 m, mostly too
-     *     small; near standard temperature, where little is to be added, more of that little
+     * @accuracy against {@link #exactCorrection}: 5 % down to -50 °C, up to an elevation of 10,000
+     *     ft and a height of 5,000 ft; 6 % down to -60 °C and up to a height of 10,000 ft; 10 % at
+     *     an elevation of 6000 m; mostly too small; near standard temperature, where little is to
+     *     be added, more of that little
      * @source see the class comment
      */
     public static double aerodromeCorrection(

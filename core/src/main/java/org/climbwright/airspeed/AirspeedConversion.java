@@ -14,40 +14,47 @@ import org.climbwright.quantity.OutsideModelException;
  * <p>From one speed to any other go through the Mach number: {@code tasFromMach(machFromCas(cas,
  * p), T)}. No allocation, no units.
  *
- * <p>Limits of use: subsonic and inviscid, in a perfect gas; what an instrument shows has the
- * errors of the instrument and its static source in it besides.
+ * <p>Beyond Mach 1 a shock stands before the pitot tube: impact pressure and calibrated airspeed
+ * take it in without a seam, and true airspeed, equivalent airspeed, dynamic pressure and total
+ * temperature need not know of it. All end at Mach 5, and calibrated airspeed where that is Mach 5
+ * at sea level, 1701.47 m/s: there total air is far above 1000 K and hardly a perfect gas.
+ *
+ * <p>Limits of use: inviscid, in a perfect gas, and beyond Mach 1 a tube that meets the shock head
+ * on; what an instrument shows has the errors of the instrument and its static source in it
+ * besides.
  *
  * @source isentropic flow of a perfect gas with a ratio of specific heats of 1.4, as in NACA Report
- *     1135, equations 43 and 44; calibrated airspeed as the speed with the same impact pressure at
- *     sea level in standard air, NASA RP-1046, section on airspeed (definition from memory)
+ *     1135, equations 43 and 44, behind a normal shock equation 100 (number from memory);
+ *     calibrated airspeed as the speed with the same impact pressure at sea level in standard air,
+ *     NASA RP-1046, section on airspeed (definition from memory)
  */
 public final class AirspeedConversion {
-    private static final String SUBSONIC_ONLY =
-            "the relations here are subsonic, beyond Mach 1 a shock stands before the pitot tube";
+    private static final double HIGHEST_MACH = 5.0;
+
+    private static final String PERFECT_GAS = "air is hardly a perfect gas beyond Mach 5";
 
     private static final ModelRange MACH =
-            new ModelRange("Mach number", 0.0, 1.0, "", SUBSONIC_ONLY);
+            new ModelRange(
+                    "Mach number", 0.0, HIGHEST_MACH, "", "air is hardly a perfect gas beyond");
 
     private static final ModelRange PRESSURE =
             new ModelRange("static pressure", 0.1, 1e6, "Pa", "no aeroplane flies outside");
 
-    /** Total temperature needs no pitot tube: it holds until the gas is no longer perfect. */
-    private static final ModelRange MACH_OF_TEMPERATURE =
-            new ModelRange("Mach number", 0.0, 5.0, "", "air is hardly a perfect gas beyond");
+    private static final double HIGHEST_CAS_MPS = HIGHEST_MACH * SEA_LEVEL_SPEED_OF_SOUND_MPS;
 
     private static final String NO_CROSSOVER =
-            "near rest there is no crossover, and beyond Mach 1 the relations do not hold";
+            "near rest there is no crossover, and beyond Mach 5 the relations do not hold";
 
     private static final ModelRange CROSSOVER_CAS =
             new ModelRange(
                     "calibrated airspeed of a crossover",
                     1.0,
-                    SEA_LEVEL_SPEED_OF_SOUND_MPS,
+                    HIGHEST_CAS_MPS,
                     "m/s",
                     NO_CROSSOVER);
 
     private static final ModelRange CROSSOVER_MACH =
-            new ModelRange("Mach number of a crossover", 0.01, 1.0, "", NO_CROSSOVER);
+            new ModelRange("Mach number of a crossover", 0.01, HIGHEST_MACH, "", NO_CROSSOVER);
 
     private static final ModelRange TEMPERATURE =
             new ModelRange(
@@ -60,10 +67,10 @@ public final class AirspeedConversion {
     private static final ModelRange RECOVERY =
             new ModelRange("recovery factor", 0.0, 1.0, "", "a probe recovers no more than all");
 
-    /** Impact pressure over static pressure at Mach 1, 0.893. */
-    private static final double SONIC_IMPACT = impactRatio(1.0);
+    /** Impact pressure over static pressure at Mach 5, 31.65. */
+    private static final double HIGHEST_IMPACT = PitotTube.impactRatio(HIGHEST_MACH);
 
-    /** Mach 1 may come back from an impact pressure or a calibrated airspeed some ulps beyond 1. */
+    /** Mach 5 may come back from an impact pressure or a calibrated airspeed some ulps beyond 5. */
     private static final double ROUNDING = 1.0 + 1e-15;
 
     private AirspeedConversion() {}
@@ -72,7 +79,7 @@ public final class AirspeedConversion {
      * Tells whether the relations take a Mach number.
      *
      * @param mach Mach number
-     * @return true from 0 to 1
+     * @return true from 0 to 5
      */
     public static boolean coversMach(double mach) {
         return MACH.covers(mach);
@@ -93,15 +100,16 @@ public final class AirspeedConversion {
      *
      * @param casMps calibrated airspeed [m/s]
      * @param pressurePa static pressure [Pa]
-     * @return true from 0 to the calibrated airspeed of Mach 1 there, or that of Mach 1 at sea
+     * @return true from 0 to the calibrated airspeed of Mach 5 there, or that of Mach 5 at sea
      *     level where it is less
      */
     public static boolean coversCas(double casMps, double pressurePa) {
         return PRESSURE.covers(pressurePa)
                 && casMps >= 0.0
-                && casMps <= SEA_LEVEL_SPEED_OF_SOUND_MPS
-                && SEA_LEVEL_PRESSURE_PA * impactRatio(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS)
-                        <= pressurePa * (SONIC_IMPACT * ROUNDING);
+                && casMps <= HIGHEST_CAS_MPS
+                && SEA_LEVEL_PRESSURE_PA
+                                * PitotTube.impactRatio(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS)
+                        <= pressurePa * (HIGHEST_IMPACT * ROUNDING);
     }
 
     /**
@@ -109,12 +117,12 @@ public final class AirspeedConversion {
      *
      * @param easMps equivalent airspeed [m/s]
      * @param pressurePa static pressure [Pa]
-     * @return true from 0 to that of Mach 1
+     * @return true from 0 to that of Mach 5
      */
     public static boolean coversEas(double easMps, double pressurePa) {
         return PRESSURE.covers(pressurePa)
                 && easMps >= 0.0
-                && easMps <= easAtMachOne(pressurePa) * ROUNDING;
+                && easMps <= HIGHEST_MACH * easAtMachOne(pressurePa) * ROUNDING;
     }
 
     /**
@@ -122,12 +130,12 @@ public final class AirspeedConversion {
      *
      * @param tasMps true airspeed [m/s]
      * @param temperatureK static air temperature [K]
-     * @return true from 0 to the speed of sound
+     * @return true from 0 to five times the speed of sound
      */
     public static boolean coversTas(double tasMps, double temperatureK) {
         return DryAir.coversTemperature(temperatureK)
                 && tasMps >= 0.0
-                && tasMps <= DryAir.speedOfSound(temperatureK) * ROUNDING;
+                && tasMps <= HIGHEST_MACH * DryAir.speedOfSound(temperatureK) * ROUNDING;
     }
 
     /**
@@ -135,13 +143,14 @@ public final class AirspeedConversion {
      *
      * @param mach Mach number
      * @param pressurePa static pressure [Pa]
-     * @return true from 0 to 1, but below the sea only as far as the calibrated airspeed is
-     *     subsonic
+     * @return true from 0 to 5, but below the sea only as far as the calibrated airspeed is no more
+     *     than that of Mach 5 at sea level
      */
     public static boolean hasCas(double mach, double pressurePa) {
         return MACH.covers(mach)
                 && PRESSURE.covers(pressurePa)
-                && coversImpactPressure(pressurePa * impactRatio(mach), SEA_LEVEL_PRESSURE_PA);
+                && coversImpactPressure(
+                        pressurePa * PitotTube.impactRatio(mach), SEA_LEVEL_PRESSURE_PA);
     }
 
     /**
@@ -149,20 +158,20 @@ public final class AirspeedConversion {
      *
      * @param impactPressurePa impact pressure [Pa]
      * @param pressurePa static pressure [Pa]
-     * @return true from 0 to that of Mach 1, 0.893 of the static pressure
+     * @return true from 0 to that of Mach 5, 31.65 times the static pressure
      */
     public static boolean coversImpactPressure(double impactPressurePa, double pressurePa) {
         return PRESSURE.covers(pressurePa)
                 && impactPressurePa >= 0.0
-                && impactPressurePa <= pressurePa * (SONIC_IMPACT * ROUNDING);
+                && impactPressurePa <= pressurePa * (HIGHEST_IMPACT * ROUNDING);
     }
 
     /**
      * Returns the Mach number of a calibrated airspeed at a pressure.
      *
-     * @param casMps calibrated airspeed [m/s], from 0 to that of Mach 1 at the pressure
+     * @param casMps calibrated airspeed [m/s], from 0 to that of Mach 5 at the pressure
      * @param pressurePa static pressure [Pa], 0.1 to 1e6
-     * @return Mach number, 0 to 1
+     * @return Mach number, 0 to 5
      * @throws OutsideModelException if the speed or the pressure is outside its range
      * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
      * @source see the class comment
@@ -171,14 +180,9 @@ public final class AirspeedConversion {
         PRESSURE.check(pressurePa);
         if (!coversCas(casMps, pressurePa)) {
             throw new OutsideModelException(
-                    "calibrated airspeed",
-                    casMps,
-                    0.0,
-                    highestCas(pressurePa),
-                    "m/s",
-                    SUBSONIC_ONLY);
+                    "calibrated airspeed", casMps, 0.0, highestCas(pressurePa), "m/s", PERFECT_GAS);
         }
-        return machOfImpactRatio(impactPressureFromCas(casMps) / pressurePa);
+        return machOfRatio(impactPressureFromCas(casMps) / pressurePa);
     }
 
     /**
@@ -187,8 +191,8 @@ public final class AirspeedConversion {
      *
      * @param easMps equivalent airspeed [m/s], 0 or more
      * @param pressurePa static pressure [Pa], 0.1 to 1e6
-     * @return Mach number, 0 to 1
-     * @throws OutsideModelException if the Mach number would be outside 0 to 1
+     * @return Mach number, 0 to 5
+     * @throws OutsideModelException if the Mach number would be outside 0 to 5
      * @accuracy 3 ulp
      * @source EAS = TAS sqrt(rho / rho0), see the class comment
      */
@@ -196,9 +200,9 @@ public final class AirspeedConversion {
         double machOne = easAtMachOne(pressurePa);
         if (!coversEas(easMps, pressurePa)) {
             throw new OutsideModelException(
-                    "equivalent airspeed", easMps, 0.0, machOne, "m/s", SUBSONIC_ONLY);
+                    "equivalent airspeed", easMps, 0.0, HIGHEST_MACH * machOne, "m/s", PERFECT_GAS);
         }
-        return Math.min(1.0, easMps / machOne);
+        return Math.min(HIGHEST_MACH, easMps / machOne);
     }
 
     /**
@@ -206,7 +210,7 @@ public final class AirspeedConversion {
      *
      * @param tasMps true airspeed [m/s], 0 or more
      * @param temperatureK static air temperature [K], 100 to 400
-     * @return Mach number, 0 to 1
+     * @return Mach number, 0 to 5
      * @throws OutsideModelException if the temperature is out of range, or the Mach number would be
      * @accuracy 3 ulp
      * @source see the class comment
@@ -215,17 +219,18 @@ public final class AirspeedConversion {
         double machOne = DryAir.speedOfSound(temperatureK);
         if (!coversTas(tasMps, temperatureK)) {
             throw new OutsideModelException(
-                    "true airspeed", tasMps, 0.0, machOne, "m/s", SUBSONIC_ONLY);
+                    "true airspeed", tasMps, 0.0, HIGHEST_MACH * machOne, "m/s", PERFECT_GAS);
         }
-        return Math.min(1.0, tasMps / machOne);
+        return Math.min(HIGHEST_MACH, tasMps / machOne);
     }
 
     /**
-     * Returns the Mach number of an impact pressure: {@code M² = 5 ((qc / p + 1)^(2/7) - 1)}.
+     * Returns the Mach number of an impact pressure: {@code M² = 5 ((qc / p + 1)^(2/7) - 1)} up to
+     * Mach 1; beyond, the inverse of Rayleigh's formula, in two steps of third order.
      *
-     * @param impactPressurePa impact pressure [Pa], from 0 to 0.893 of the static pressure
+     * @param impactPressurePa impact pressure [Pa], from 0 to 31.65 times the static pressure
      * @param pressurePa static pressure [Pa], 0.1 to 1e6
-     * @return Mach number, 0 to 1
+     * @return Mach number, 0 to 5
      * @throws OutsideModelException if the impact pressure is outside that range
      * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
      * @source see the class comment
@@ -237,17 +242,17 @@ public final class AirspeedConversion {
                     "impact pressure",
                     impactPressurePa,
                     0.0,
-                    SONIC_IMPACT * pressurePa,
+                    HIGHEST_IMPACT * pressurePa,
                     "Pa",
-                    SUBSONIC_ONLY);
+                    PERFECT_GAS);
         }
-        return machOfImpactRatio(impactPressurePa / pressurePa);
+        return machOfRatio(impactPressurePa / pressurePa);
     }
 
     /**
      * Returns the calibrated airspeed of a Mach number at a pressure.
      *
-     * @param mach Mach number, 0 to 1, and no more than gives Mach 1 at sea level
+     * @param mach Mach number, 0 to 5, and no more than gives Mach 5 at sea level
      * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return calibrated airspeed [m/s]
      * @throws OutsideModelException if the Mach number is out of range, or below the sea the result
@@ -262,7 +267,7 @@ public final class AirspeedConversion {
      * Returns the equivalent airspeed of a Mach number at a pressure: {@code EAS = M a0 sqrt(p /
      * p0)}.
      *
-     * @param mach Mach number, 0 to 1
+     * @param mach Mach number, 0 to 5
      * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return equivalent airspeed [m/s]
      * @throws OutsideModelException if Mach number or pressure is out of range
@@ -276,7 +281,7 @@ public final class AirspeedConversion {
     /**
      * Returns the true airspeed of a Mach number at a temperature: {@code TAS = M a}.
      *
-     * @param mach Mach number, 0 to 1
+     * @param mach Mach number, 0 to 5
      * @param temperatureK static air temperature [K], 100 to 400
      * @return true airspeed [m/s]
      * @throws OutsideModelException if a value is out of range
@@ -288,9 +293,10 @@ public final class AirspeedConversion {
     }
 
     /**
-     * Returns the impact pressure of a Mach number: {@code qc = p ((1 + M² / 5)^(7/2) - 1)}.
+     * Returns the impact pressure of a Mach number: {@code qc = p ((1 + M² / 5)^(7/2) - 1)} up to
+     * Mach 1, {@code qc = p (1.2^(7/2) 6^(5/2) M^7 / (7 M² - 1)^(5/2) - 1)} beyond.
      *
-     * @param mach Mach number, 0 to 1
+     * @param mach Mach number, 0 to 5
      * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return impact pressure [Pa]
      * @throws OutsideModelException if Mach number or pressure is out of range
@@ -298,13 +304,13 @@ public final class AirspeedConversion {
      * @source see the class comment
      */
     public static double impactPressureFromMach(double mach, double pressurePa) {
-        return PRESSURE.check(pressurePa) * impactRatio(MACH.check(mach));
+        return PRESSURE.check(pressurePa) * PitotTube.impactRatio(MACH.check(mach));
     }
 
     /**
      * Returns the impact pressure of a calibrated airspeed, which is the same at every level.
      *
-     * @param casMps calibrated airspeed [m/s], 0 to 340.294
+     * @param casMps calibrated airspeed [m/s], 0 to 1701.47
      * @return impact pressure [Pa]
      * @throws OutsideModelException if the speed is outside that range
      * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
@@ -313,20 +319,15 @@ public final class AirspeedConversion {
     public static double impactPressureFromCas(double casMps) {
         if (!coversCas(casMps, SEA_LEVEL_PRESSURE_PA)) {
             throw new OutsideModelException(
-                    "calibrated airspeed",
-                    casMps,
-                    0.0,
-                    SEA_LEVEL_SPEED_OF_SOUND_MPS,
-                    "m/s",
-                    SUBSONIC_ONLY);
+                    "calibrated airspeed", casMps, 0.0, HIGHEST_CAS_MPS, "m/s", PERFECT_GAS);
         }
-        return SEA_LEVEL_PRESSURE_PA * impactRatio(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS);
+        return SEA_LEVEL_PRESSURE_PA * PitotTube.impactRatio(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS);
     }
 
     /**
      * Returns the calibrated airspeed of an impact pressure, which is the same at every level.
      *
-     * @param impactPressurePa impact pressure [Pa], 0 to 90476
+     * @param impactPressurePa impact pressure [Pa], 0 to 3207288
      * @return calibrated airspeed [m/s]
      * @throws OutsideModelException if the impact pressure is outside that range
      * @accuracy 1e-15 relative against 50-digit arithmetic, also near 0
@@ -340,7 +341,7 @@ public final class AirspeedConversion {
     /**
      * Returns the dynamic pressure of a Mach number: {@code q = 0.7 p M²}.
      *
-     * @param mach Mach number, 0 to 1
+     * @param mach Mach number, 0 to 5
      * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return dynamic pressure [Pa], less than the impact pressure
      * @throws OutsideModelException if Mach number or pressure is out of range
@@ -352,9 +353,11 @@ public final class AirspeedConversion {
     }
 
     /**
-     * Returns the total pressure of a Mach number: static pressure plus impact pressure.
+     * Returns the total pressure that a pitot tube measures: static pressure plus impact pressure.
      *
-     * @param mach Mach number, 0 to 1
+     * <p>Beyond Mach 1 that is the one behind the shock, less than the total pressure of the air.
+     *
+     * @param mach Mach number, 0 to 5
      * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @return total pressure [Pa]
      * @throws OutsideModelException if Mach number or pressure is out of range
@@ -379,7 +382,7 @@ public final class AirspeedConversion {
      */
     public static double totalTemperatureFromMach(
             double mach, double temperatureK, double recoveryFactor) {
-        MACH_OF_TEMPERATURE.check(mach);
+        MACH.check(mach);
         RECOVERY.check(recoveryFactor);
         TEMPERATURE.check(temperatureK);
         return temperatureK
@@ -392,8 +395,8 @@ public final class AirspeedConversion {
      * <p>Temperature has no part in it: the crossover stands at the same pressure altitude on every
      * day.
      *
-     * @param casMps calibrated airspeed [m/s], 1 to 340.294
-     * @param mach Mach number, 0.01 to 1
+     * @param casMps calibrated airspeed [m/s], 1 to 1701.47
+     * @param mach Mach number, 0.01 to 5
      * @return static pressure [Pa]
      * @throws OutsideModelException if a value is out of range
      * @accuracy 1e-15 relative
@@ -401,7 +404,7 @@ public final class AirspeedConversion {
      */
     public static double crossoverPressure(double casMps, double mach) {
         return impactPressureFromCas(CROSSOVER_CAS.check(casMps))
-                / impactRatio(CROSSOVER_MACH.check(mach));
+                / PitotTube.impactRatio(CROSSOVER_MACH.check(mach));
     }
 
     private static double easAtMachOne(double pressurePa) {
@@ -410,21 +413,12 @@ public final class AirspeedConversion {
     }
 
     private static double highestCas(double pressurePa) {
-        double ratio = SONIC_IMPACT * Math.min(1.0, pressurePa / SEA_LEVEL_PRESSURE_PA);
-        return SEA_LEVEL_SPEED_OF_SOUND_MPS * machOfImpactRatio(ratio);
+        double ratio = HIGHEST_IMPACT * Math.min(1.0, pressurePa / SEA_LEVEL_PRESSURE_PA);
+        return SEA_LEVEL_SPEED_OF_SOUND_MPS * machOfRatio(ratio);
     }
 
-    /** (1 + x)^(7/2) - 1 with x = M²/5, expanded so that nothing cancels when x is small. */
-    private static double impactRatio(double mach) {
-        double x = 0.2 * mach * mach;
-        double root = StrictMath.sqrt(1.0 + x);
-        return x * (3.0 + x * (3.0 + x)) * root + x / (1.0 + root);
-    }
-
-    /** The Mach number with an impact ratio; expm1 and log1p, so that nothing cancels near 0. */
-    private static double machOfImpactRatio(double ratio) {
-        double square = 5.0 * StrictMath.expm1(2.0 / 7.0 * StrictMath.log1p(ratio));
-        // Rounding could end an ulp beyond the closed range that the door has checked.
-        return Math.min(1.0, StrictMath.sqrt(square));
+    /** Rounding could end an ulp beyond the closed range that the door has checked. */
+    private static double machOfRatio(double ratio) {
+        return Math.min(HIGHEST_MACH, PitotTube.mach(ratio));
     }
 }

@@ -52,10 +52,10 @@ public final class Airspeeds implements Serializable {
     /**
      * Returns all speeds of a calibrated airspeed.
      *
-     * @param speed calibrated airspeed, up to that of Mach 1 in the air
+     * @param speed calibrated airspeed, up to that of Mach 5 in the air
      * @param air the air flown through
      * @return the speeds
-     * @throws org.climbwright.quantity.OutsideModelException if the speed is not subsonic
+     * @throws org.climbwright.quantity.OutsideModelException if the speed is beyond Mach 5
      */
     public static Airspeeds from(CalibratedAirspeed speed, AirState air) {
         return new Airspeeds(machFromCas(speed.inMetresPerSecond(), air.pressurePa()), air);
@@ -64,10 +64,10 @@ public final class Airspeeds implements Serializable {
     /**
      * Returns all speeds of an equivalent airspeed.
      *
-     * @param speed equivalent airspeed, up to that of Mach 1 in the air
+     * @param speed equivalent airspeed, up to that of Mach 5 in the air
      * @param air the air flown through
      * @return the speeds
-     * @throws org.climbwright.quantity.OutsideModelException if the speed is not subsonic
+     * @throws org.climbwright.quantity.OutsideModelException if the speed is beyond Mach 5
      */
     public static Airspeeds from(EquivalentAirspeed speed, AirState air) {
         return new Airspeeds(machFromEas(speed.inMetresPerSecond(), air.pressurePa()), air);
@@ -76,10 +76,10 @@ public final class Airspeeds implements Serializable {
     /**
      * Returns all speeds of a true airspeed.
      *
-     * @param speed true airspeed, up to that of Mach 1 in the air
+     * @param speed true airspeed, up to that of Mach 5 in the air
      * @param air the air flown through
      * @return the speeds
-     * @throws org.climbwright.quantity.OutsideModelException if the speed is not subsonic
+     * @throws org.climbwright.quantity.OutsideModelException if the speed is beyond Mach 5
      */
     public static Airspeeds from(TrueAirspeed speed, AirState air) {
         return new Airspeeds(machFromTas(speed.inMetresPerSecond(), air.temperatureK()), air);
@@ -88,13 +88,13 @@ public final class Airspeeds implements Serializable {
     /**
      * Returns all speeds of a Mach number.
      *
-     * @param mach Mach number, up to 1
+     * @param mach Mach number, up to 5
      * @param air the air flown through
      * @return the speeds
-     * @throws org.climbwright.quantity.OutsideModelException if the speed is not subsonic
+     * @throws org.climbwright.quantity.OutsideModelException if the speed is beyond Mach 5
      */
     public static Airspeeds from(Mach mach, AirState air) {
-        // asked for its check: a Mach number above 1 is refused here and not in an accessor
+        // asked for its check: a Mach number above 5 is refused here and not in an accessor
         tasFromMach(mach.number(), air.temperatureK());
         return new Airspeeds(mach.number(), air);
     }
@@ -102,10 +102,10 @@ public final class Airspeeds implements Serializable {
     /**
      * Returns all speeds of an impact pressure.
      *
-     * @param impactPressure total less static pressure, up to that of Mach 1 in the air
+     * @param impactPressure total less static pressure, up to that of Mach 5 in the air
      * @param air the air flown through
      * @return the speeds
-     * @throws org.climbwright.quantity.OutsideModelException if the speed is not subsonic
+     * @throws org.climbwright.quantity.OutsideModelException if the speed is beyond Mach 5
      */
     public static Airspeeds from(ImpactPressure impactPressure, AirState air) {
         return new Airspeeds(
@@ -125,8 +125,8 @@ public final class Airspeeds implements Serializable {
      * Returns the calibrated airspeed.
      *
      * @return see {@link AirspeedConversion#casFromMach}
-     * @throws org.climbwright.quantity.OutsideModelException below the sea near Mach 1, where it
-     *     would be more than the speed of sound at sea level
+     * @throws org.climbwright.quantity.OutsideModelException below the sea near Mach 5, where it
+     *     would be more than that of Mach 5 at sea level
      */
     public CalibratedAirspeed calibratedAirspeed() {
         return CalibratedAirspeed.ofMetresPerSecond(casFromMach(mach, pressurePa));
@@ -208,9 +208,8 @@ public final class Airspeeds implements Serializable {
      */
     @Override
     public String toString() {
-        // Below the sea a subsonic speed near Mach 1 has a calibrated airspeed beyond the
-        // relations.
-        String cas = hasCas(mach, pressurePa) ? calibratedAirspeed().toString() : "beyond Mach 1";
+        // Below the sea a speed near Mach 5 has a calibrated airspeed beyond the relations.
+        String cas = hasCas(mach, pressurePa) ? calibratedAirspeed().toString() : "beyond Mach 5";
         return mach() + ", CAS " + cas + ", TAS " + trueAirspeed();
     }
 

@@ -43,10 +43,10 @@ public final class SpeedSchedule implements Serializable {
     /**
      * Returns a schedule of a calibrated airspeed and a Mach number.
      *
-     * @param calibratedAirspeed the speed below the crossover, above 0, to 340.294 m/s
-     * @param mach the speed above the crossover, above 0, to 1
+     * @param calibratedAirspeed the speed below the crossover, from 1 to 1701.47 m/s
+     * @param mach the speed above the crossover, from 0.01 to 5
      * @return the schedule, without a limit
-     * @throws org.climbwright.quantity.OutsideModelException if a speed is not subsonic
+     * @throws org.climbwright.quantity.OutsideModelException if a speed is out of range
      * @throws IllegalArgumentException if a speed is 0
      */
     public static SpeedSchedule of(CalibratedAirspeed calibratedAirspeed, Mach mach) {

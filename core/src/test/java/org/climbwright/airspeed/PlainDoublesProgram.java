@@ -39,6 +39,8 @@ final class PlainDoublesProgram {
                         + Wind.ofComponents(3.0, 4.0).eastwardMps()
                         + Wind.alongTrack(3.0, 4.0, 1.0);
         double mach = AirspeedConversion.machFromCas(150.0, p);
+        double supersonic = AirspeedConversion.machFromCas(400.0, p);
+        sum += AirspeedConversion.casFromMach(supersonic, p);
         sum +=
                 AirspeedConversion.tasFromMach(mach, t)
                         + AirspeedConversion.easFromMach(mach, p)
@@ -62,7 +64,7 @@ final class PlainDoublesProgram {
             System.out.println(refused.getMessage());
         }
         try {
-            AirspeedConversion.machFromCas(400.0, p);
+            AirspeedConversion.machFromCas(1702.0, p);
         } catch (OutsideModelException refused) {
             System.out.println(refused.getMessage());
         }

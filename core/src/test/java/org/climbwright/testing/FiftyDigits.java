@@ -96,15 +96,51 @@ public final class FiftyDigits {
         return P0;
     }
 
-    /** Impact pressure: {@code p ((1 + M² / 5)^3.5 - 1)}. */
+    /** Impact pressure: {@code p ((1 + M² / 5)^3.5 - 1)}, beyond Mach 1 by Rayleigh's formula. */
     public static BigDecimal impactPressure(BigDecimal mach, BigDecimal pressurePa) {
+        if (mach.compareTo(ONE) > 0) {
+            return pressurePa.multiply(pitotRatio(mach).subtract(ONE));
+        }
         BigDecimal base = ONE.add(mach.multiply(mach).divide(BigDecimal.valueOf(5)));
         return pressurePa.multiply(pow(base, new BigDecimal("3.5")).subtract(ONE));
     }
 
-    /** Mach number: {@code sqrt(5 ((qc / p + 1)^(2/7) - 1))}. */
+    /** Rayleigh's {@code (6 M² / 5)^(7/2) (6 / (7 M² - 1))^(5/2)}. */
+    private static BigDecimal pitotRatio(BigDecimal mach) {
+        BigDecimal square = mach.multiply(mach);
+        BigDecimal compression = square.multiply(new BigDecimal("1.2")).pow(7, DIGITS);
+        BigDecimal shock = shockTerm(square).divide(BigDecimal.valueOf(6), DIGITS).pow(5, DIGITS);
+        return BigDecimalMath.sqrt(compression.divide(shock, DIGITS), DIGITS);
+    }
+
+    private static BigDecimal shockTerm(BigDecimal machSquare) {
+        return machSquare.multiply(BigDecimal.valueOf(7)).subtract(ONE);
+    }
+
+    /** Newton's method from above, where the convex formula of Rayleigh leads down to the zero. */
+    private static BigDecimal supersonicMach(BigDecimal total) {
+        BigDecimal mach = BigDecimalMath.sqrt(total, DIGITS);
+        for (int step = 0; step < 12; step++) {
+            BigDecimal slope = // of the logarithm, by the Mach number
+                    BigDecimal.valueOf(7)
+                            .divide(mach, DIGITS)
+                            .subtract(
+                                    mach.multiply(BigDecimal.valueOf(35))
+                                            .divide(shockTerm(mach.multiply(mach)), DIGITS));
+            BigDecimal ratio = pitotRatio(mach);
+            mach =
+                    mach.subtract(
+                            ratio.subtract(total).divide(ratio.multiply(slope), DIGITS), DIGITS);
+        }
+        return mach;
+    }
+
+    /** Mach number: {@code sqrt(5 ((qc / p + 1)^(2/7) - 1))}, beyond Mach 1 Rayleigh's inverse. */
     public static BigDecimal mach(BigDecimal impactPressurePa, BigDecimal pressurePa) {
         BigDecimal total = impactPressurePa.divide(pressurePa, DIGITS).add(ONE);
+        if (total.compareTo(pitotRatio(ONE)) > 0) {
+            return supersonicMach(total);
+        }
         BigDecimal power = BigDecimal.valueOf(2).divide(BigDecimal.valueOf(7), DIGITS);
         return BigDecimalMath.sqrt(
                 pow(total, power).subtract(ONE).multiply(BigDecimal.valueOf(5)), DIGITS);

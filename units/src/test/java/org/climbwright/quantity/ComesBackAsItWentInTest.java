@@ -19,6 +19,7 @@ import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.pressure.DifferentialPressure;
+import org.climbwright.quantity.speed.AirspeedDifference;
 import org.climbwright.quantity.speed.AlongTrackWind;
 import org.climbwright.unit.AviationUnits;
 import org.climbwright.unit.UnitScale;
@@ -129,6 +130,7 @@ class ComesBackAsItWentInTest {
         ValueCatalogue.having("ofKnots")
                 .forEach(type -> sweeps.add(every(type, "ofKnots", 0, 1_000, 1)));
         sweeps.add(every(AlongTrackWind.class, "ofKnots", -300, -1, 1));
+        sweeps.add(every(AirspeedDifference.class, "ofKnots", -300, -1, 1));
         ValueCatalogue.having("ofFeetPerMinute")
                 .forEach(type -> sweeps.add(every(type, "ofFeetPerMinute", -10_000, 10_000, 1)));
         ValueCatalogue.having("of").forEach(type -> sweeps.add(every(type, "of", 0, 3_000, 1_000)));

@@ -38,6 +38,7 @@ import org.climbwright.quantity.pressure.PressureValue;
 import org.climbwright.quantity.pressure.StaticPressure;
 import org.climbwright.quantity.pressure.TotalPressure;
 import org.climbwright.quantity.pressure.VapourPressure;
+import org.climbwright.quantity.speed.AirspeedDifference;
 import org.climbwright.quantity.speed.AlongTrackWind;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.EquivalentAirspeed;
@@ -53,6 +54,7 @@ import org.climbwright.quantity.temperature.DewPoint;
 import org.climbwright.quantity.temperature.FrostPoint;
 import org.climbwright.quantity.temperature.IsaDeviation;
 import org.climbwright.quantity.temperature.IsaDeviationAtAltitude;
+import org.climbwright.quantity.temperature.RecoveryTemperature;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
 import org.climbwright.quantity.temperature.TemperatureDifference;
 import org.climbwright.quantity.temperature.TemperatureInterval;
@@ -341,7 +343,19 @@ public final class ValueCatalogue {
                                 AlongTrackWind::inKnots),
                         AlongTrackWind::of,
                         AlongTrackWind::of,
-                        AlongTrackWind::parse));
+                        AlongTrackWind::parse),
+                speed(
+                        "airspeed difference",
+                        AirspeedDifference.class,
+                        AirspeedDifference::ofMetresPerSecond,
+                        Door.of(
+                                "Knots",
+                                UnitScale.KNOT,
+                                AirspeedDifference::ofKnots,
+                                AirspeedDifference::inKnots),
+                        AirspeedDifference::of,
+                        AirspeedDifference::of,
+                        AirspeedDifference::parse));
     }
 
     private static List<ValueType<?>> rates() {
@@ -549,6 +563,14 @@ public final class ValueCatalogue {
                         TotalAirTemperature::of,
                         TotalAirTemperature::of,
                         TotalAirTemperature::parse),
+                temperature(
+                        "recovery temperature",
+                        RecoveryTemperature.class,
+                        RecoveryTemperature::ofKelvins,
+                        RecoveryTemperature::ofCelsius,
+                        RecoveryTemperature::of,
+                        RecoveryTemperature::of,
+                        RecoveryTemperature::parse),
                 temperature(
                         "dew point",
                         DewPoint.class,

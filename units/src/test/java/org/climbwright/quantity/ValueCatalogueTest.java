@@ -40,7 +40,7 @@ class ValueCatalogueTest {
         assertThat(inTheCatalogue)
                 .doesNotHaveDuplicates()
                 .containsExactlyInAnyOrderElementsOf(inTheLibrary)
-                .hasSize(42);
+                .hasSize(44);
     }
 
     @ParameterizedTest(name = "{0}")

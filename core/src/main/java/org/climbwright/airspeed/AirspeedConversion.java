@@ -29,11 +29,11 @@ import org.climbwright.quantity.OutsideModelException;
  *     NASA RP-1046, section on airspeed (definition from memory)
  */
 public final class AirspeedConversion {
-    private static final double HIGHEST_MACH = 5.0;
+    static final double HIGHEST_MACH = 5.0;
 
     private static final String PERFECT_GAS = "air is hardly a perfect gas beyond Mach 5";
 
-    private static final ModelRange MACH =
+    static final ModelRange MACH =
             new ModelRange(
                     "Mach number", 0.0, HIGHEST_MACH, "", "air is hardly a perfect gas beyond");
 
@@ -41,6 +41,9 @@ public final class AirspeedConversion {
             new ModelRange("static pressure", 0.1, 1e6, "Pa", "no aeroplane flies outside");
 
     private static final double HIGHEST_CAS_MPS = HIGHEST_MACH * SEA_LEVEL_SPEED_OF_SOUND_MPS;
+
+    static final ModelRange CAS =
+            new ModelRange("calibrated airspeed", 0.0, HIGHEST_CAS_MPS, "m/s", PERFECT_GAS);
 
     private static final String NO_CROSSOVER =
             "near rest there is no crossover, and beyond Mach 5 the relations do not hold";
@@ -55,17 +58,6 @@ public final class AirspeedConversion {
 
     private static final ModelRange CROSSOVER_MACH =
             new ModelRange("Mach number of a crossover", 0.01, HIGHEST_MACH, "", NO_CROSSOVER);
-
-    private static final ModelRange TEMPERATURE =
-            new ModelRange(
-                    "static air temperature",
-                    100.0,
-                    400.0,
-                    "K",
-                    "no air of the atmosphere is outside");
-
-    private static final ModelRange RECOVERY =
-            new ModelRange("recovery factor", 0.0, 1.0, "", "a probe recovers no more than all");
 
     /** Impact pressure over static pressure at Mach 5, 31.65. */
     private static final double HIGHEST_IMPACT = PitotTube.impactRatio(HIGHEST_MACH);
@@ -105,8 +97,7 @@ public final class AirspeedConversion {
      */
     public static boolean coversCas(double casMps, double pressurePa) {
         return PRESSURE.covers(pressurePa)
-                && casMps >= 0.0
-                && casMps <= HIGHEST_CAS_MPS
+                && CAS.covers(casMps)
                 && SEA_LEVEL_PRESSURE_PA
                                 * PitotTube.impactRatio(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS)
                         <= pressurePa * (HIGHEST_IMPACT * ROUNDING);
@@ -164,6 +155,17 @@ public final class AirspeedConversion {
         return PRESSURE.covers(pressurePa)
                 && impactPressurePa >= 0.0
                 && impactPressurePa <= pressurePa * (HIGHEST_IMPACT * ROUNDING);
+    }
+
+    /**
+     * Tells whether a calibrated airspeed and a Mach number have a crossover here.
+     *
+     * @param casMps calibrated airspeed [m/s]
+     * @param mach Mach number
+     * @return true from 1 to 1701.47 m/s and from Mach 0.01 to 5
+     */
+    public static boolean hasCrossover(double casMps, double mach) {
+        return CROSSOVER_CAS.covers(casMps) && CROSSOVER_MACH.covers(mach);
     }
 
     /**
@@ -317,11 +319,8 @@ public final class AirspeedConversion {
      * @source see the class comment
      */
     public static double impactPressureFromCas(double casMps) {
-        if (!coversCas(casMps, SEA_LEVEL_PRESSURE_PA)) {
-            throw new OutsideModelException(
-                    "calibrated airspeed", casMps, 0.0, HIGHEST_CAS_MPS, "m/s", PERFECT_GAS);
-        }
-        return SEA_LEVEL_PRESSURE_PA * PitotTube.impactRatio(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS);
+        return SEA_LEVEL_PRESSURE_PA
+                * PitotTube.impactRatio(CAS.check(casMps) / SEA_LEVEL_SPEED_OF_SOUND_MPS);
     }
 
     /**
@@ -369,7 +368,8 @@ public final class AirspeedConversion {
     }
 
     /**
-     * Returns the temperature that a probe feels: {@code T (1 + r M² / 5)}.
+     * Returns the temperature that a probe feels: {@link TotalTemperature#fromMach}, where its
+     * inverses stand.
      *
      * @param mach Mach number, 0 to 5
      * @param temperatureK static air temperature [K], 100 to 400
@@ -378,15 +378,42 @@ public final class AirspeedConversion {
      * @return the temperature felt [K]
      * @throws OutsideModelException if a value is out of range
      * @accuracy 3 ulp; for dry air of constant specific heat
-     * @source adiabatic flow of a perfect gas, see the class comment
+     * @source see {@link TotalTemperature}
      */
     public static double totalTemperatureFromMach(
             double mach, double temperatureK, double recoveryFactor) {
-        MACH.check(mach);
-        RECOVERY.check(recoveryFactor);
-        TEMPERATURE.check(temperatureK);
-        return temperatureK
-                * (1.0 + 0.5 * (HEAT_CAPACITY_RATIO - 1.0) * recoveryFactor * mach * mach);
+        return TotalTemperature.fromMach(mach, temperatureK, recoveryFactor);
+    }
+
+    /**
+     * Returns what equivalent airspeed is less calibrated airspeed, both of a Mach number: the
+     * compressibility correction.
+     *
+     * @param mach Mach number, 0 to 5, and no more than gives Mach 5 at sea level
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
+     * @return the correction [m/s]; below zero above the 1013.25 hPa level, above zero below it
+     * @throws OutsideModelException if {@link #hasCas} denies it
+     * @accuracy 1.5e-15 of the calibrated airspeed
+     * @source see the class comment
+     */
+    public static double compressibilityCorrectionFromMach(double mach, double pressurePa) {
+        return easFromMach(mach, pressurePa) - casFromMach(mach, pressurePa);
+    }
+
+    /**
+     * Returns equivalent airspeed over calibrated airspeed, both of a Mach number: the
+     * compressibility factor.
+     *
+     * @param mach Mach number, 0 to 5, and no more than gives Mach 5 at sea level
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
+     * @return the factor; 1 at rest, and less above the 1013.25 hPa level
+     * @throws OutsideModelException if {@link #hasCas} denies it
+     * @accuracy 1.5e-15 relative
+     * @source see the class comment
+     */
+    public static double compressibilityFactorFromMach(double mach, double pressurePa) {
+        double cas = casFromMach(mach, pressurePa);
+        return cas == 0.0 ? 1.0 : easFromMach(mach, pressurePa) / cas;
     }
 
     /**
@@ -399,7 +426,7 @@ public final class AirspeedConversion {
      * @param mach Mach number, 0.01 to 5
      * @return static pressure [Pa]
      * @throws OutsideModelException if a value is out of range
-     * @accuracy 1e-15 relative
+     * @accuracy 1.5e-15 relative against 50-digit arithmetic
      * @source impact pressure of both set equal, see the class comment
      */
     public static double crossoverPressure(double casMps, double mach) {

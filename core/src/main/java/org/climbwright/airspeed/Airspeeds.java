@@ -1,6 +1,8 @@
 package org.climbwright.airspeed;
 
 import static org.climbwright.airspeed.AirspeedConversion.casFromMach;
+import static org.climbwright.airspeed.AirspeedConversion.compressibilityCorrectionFromMach;
+import static org.climbwright.airspeed.AirspeedConversion.compressibilityFactorFromMach;
 import static org.climbwright.airspeed.AirspeedConversion.dynamicPressureFromMach;
 import static org.climbwright.airspeed.AirspeedConversion.easFromMach;
 import static org.climbwright.airspeed.AirspeedConversion.hasCas;
@@ -18,6 +20,7 @@ import org.climbwright.atmosphere.AirState;
 import org.climbwright.quantity.pressure.DynamicPressure;
 import org.climbwright.quantity.pressure.ImpactPressure;
 import org.climbwright.quantity.pressure.TotalPressure;
+import org.climbwright.quantity.speed.AirspeedDifference;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.EquivalentAirspeed;
 import org.climbwright.quantity.speed.Mach;
@@ -112,6 +115,11 @@ public final class Airspeeds implements Serializable {
                 machFromImpactPressure(impactPressure.inPascals(), air.pressurePa()), air);
     }
 
+    /** The pressure of the air flown through [Pa]. */
+    double pressurePa() {
+        return pressurePa;
+    }
+
     /**
      * Returns the Mach number.
      *
@@ -184,6 +192,27 @@ public final class Airspeeds implements Serializable {
      */
     public TotalAirTemperature totalAirTemperature() {
         return TotalAirTemperature.ofKelvins(totalTemperatureFromMach(mach, temperatureK, 1.0));
+    }
+
+    /**
+     * Returns the compressibility correction: equivalent less calibrated airspeed.
+     *
+     * @return see {@link AirspeedConversion#compressibilityCorrectionFromMach}
+     * @throws org.climbwright.quantity.OutsideModelException as {@link #calibratedAirspeed}
+     */
+    public AirspeedDifference compressibilityCorrection() {
+        return AirspeedDifference.ofMetresPerSecond(
+                compressibilityCorrectionFromMach(mach, pressurePa));
+    }
+
+    /**
+     * Returns the compressibility factor: equivalent over calibrated airspeed.
+     *
+     * @return see {@link AirspeedConversion#compressibilityFactorFromMach}
+     * @throws org.climbwright.quantity.OutsideModelException as {@link #calibratedAirspeed}
+     */
+    public double compressibilityFactor() {
+        return compressibilityFactorFromMach(mach, pressurePa);
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.climbwright.airspeed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.climbwright.testing.Agreement.error;
 import static org.climbwright.testing.Agreement.relativeError;
 
 import java.math.BigDecimal;
@@ -78,6 +79,23 @@ class AirspeedPrecisionTest {
                                 FiftyDigits.casOfMach(mach, p)))
                 .as(where)
                 .isCloseTo(0.0, MACH_OR_CAS);
+        BigDecimal exactCas = FiftyDigits.casOfMach(mach, p);
+        BigDecimal exactEas =
+                FiftyDigits.seaLevelSpeedOfSound()
+                        .multiply(new BigDecimal(mach))
+                        .multiply(
+                                exactP.divide(FiftyDigits.seaLevelPressure(), FiftyDigits.DIGITS)
+                                        .sqrt(FiftyDigits.DIGITS));
+        double correction = AirspeedConversion.compressibilityCorrectionFromMach(mach, p);
+        assertThat(error(correction, exactEas.subtract(exactCas)))
+                .as(where)
+                .isCloseTo(0.0, within(1.5e-15 * exactCas.doubleValue()));
+        assertThat(
+                        relativeError(
+                                AirspeedConversion.compressibilityFactorFromMach(mach, p),
+                                exactEas.divide(exactCas, FiftyDigits.DIGITS)))
+                .as(where)
+                .isCloseTo(0.0, within(1.5e-15));
         BigDecimal machAtSeaLevel =
                 new BigDecimal(mps).divide(FiftyDigits.seaLevelSpeedOfSound(), FiftyDigits.DIGITS);
         assertThat(
@@ -87,6 +105,20 @@ class AirspeedPrecisionTest {
                                         machAtSeaLevel, FiftyDigits.seaLevelPressure())))
                 .as(where)
                 .isCloseTo(0.0, PRESSURE);
+        if (AirspeedConversion.hasCrossover(mps, 0.8)) {
+            for (double other : new double[] {0.3, 0.8, 2.0}) {
+                BigDecimal one =
+                        FiftyDigits.impactPressure(machAtSeaLevel, FiftyDigits.seaLevelPressure());
+                BigDecimal ratio =
+                        FiftyDigits.impactPressure(new BigDecimal(other), BigDecimal.ONE);
+                assertThat(
+                                relativeError(
+                                        AirspeedConversion.crossoverPressure(mps, other),
+                                        one.divide(ratio, FiftyDigits.DIGITS)))
+                        .as(where)
+                        .isCloseTo(0.0, within(1.5e-15));
+            }
+        }
         if (AirspeedConversion.coversCas(mps, p)) {
             assertThat(
                             relativeError(

@@ -157,6 +157,10 @@ class AirspeedPropertyTest {
         double tas = AirspeedConversion.tasFromMach(mach, 288.15);
         assertThat(AirspeedConversion.casFromMach(mach, 101325.0)).isCloseTo(tas, ulps(4, tas));
         assertThat(AirspeedConversion.easFromMach(mach, 101325.0)).isCloseTo(tas, ulps(2, tas));
+        assertThat(AirspeedConversion.compressibilityCorrectionFromMach(mach, 101325.0))
+                .isCloseTo(0.0, ulps(4, tas));
+        assertThat(AirspeedConversion.compressibilityFactorFromMach(mach, 101325.0))
+                .isCloseTo(1.0, ulps(4, 1.0));
     }
 
     @Property
@@ -198,6 +202,10 @@ class AirspeedPropertyTest {
         double tas = AirspeedConversion.tasFromMach(mach, t);
         double qc = AirspeedConversion.impactPressureFromMach(mach, p);
         assertThat(speeds.mach().number()).isEqualTo(mach);
+        assertThat(speeds.compressibilityCorrection().inMetresPerSecond())
+                .isEqualTo(AirspeedConversion.compressibilityCorrectionFromMach(mach, p) + 0.0);
+        assertThat(speeds.compressibilityFactor())
+                .isEqualTo(AirspeedConversion.compressibilityFactorFromMach(mach, p));
         assertThat(speeds.calibratedAirspeed().inMetresPerSecond()).isEqualTo(cas);
         assertThat(speeds.equivalentAirspeed().inMetresPerSecond()).isEqualTo(eas);
         assertThat(speeds.trueAirspeed().inMetresPerSecond()).isEqualTo(tas);

@@ -1,6 +1,7 @@
 package org.climbwright.airspeed;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.climbwright.testing.Agreement.closeTo;
 import static org.climbwright.testing.Agreement.computedAs;
 
@@ -29,6 +30,7 @@ class CasMachTasTableTest {
             String casKnots,
             String mach,
             String easKnots,
+            String casMinusEasKnots,
             String tasKnots,
             String totalCelsius,
             String dynamicPascal) {
@@ -39,6 +41,12 @@ class CasMachTasTableTest {
         // knots by plain division: inKnots gives whole knots back as they came
         assertThat(knots(speeds.equivalentAirspeed().inMetresPerSecond()))
                 .is(computedAs(easKnots, 14));
+        // a difference of two speeds: 1e-15 of each, and its own last digit of ten
+        assertThat(-knots(speeds.compressibilityCorrection().inMetresPerSecond()))
+                .is(closeTo(casMinusEasKnots, 1e-14 * Double.parseDouble(casKnots) + 5e-9));
+        assertThat(speeds.compressibilityFactor())
+                .isCloseTo(
+                        Double.parseDouble(easKnots) / Double.parseDouble(casKnots), within(1e-13));
         assertThat(knots(speeds.trueAirspeed().inMetresPerSecond())).is(computedAs(tasKnots, 14));
         // 12 digits, which below 10 °C are more than 1e-12 of the 200 to 360 K they are computed in
         assertThat(speeds.totalAirTemperature().inKelvins() - 273.15)

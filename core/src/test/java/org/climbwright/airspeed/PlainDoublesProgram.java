@@ -40,7 +40,12 @@ final class PlainDoublesProgram {
                         + Wind.alongTrack(3.0, 4.0, 1.0);
         double mach = AirspeedConversion.machFromCas(150.0, p);
         double supersonic = AirspeedConversion.machFromCas(400.0, p);
-        sum += AirspeedConversion.casFromMach(supersonic, p);
+        sum +=
+                AirspeedConversion.casFromMach(supersonic, p)
+                        + AirspeedConversion.compressibilityFactorFromMach(supersonic, p)
+                        + TotalTemperature.staticFromTas(260.0, 150.0, 0.98)
+                        + TotalTemperature.totalFromRecovery(260.0, 0.5, 0.98)
+                        + Crossover.altitude(150.0, 0.78);
         sum +=
                 AirspeedConversion.tasFromMach(mach, t)
                         + AirspeedConversion.easFromMach(mach, p)

@@ -2,7 +2,9 @@ package org.climbwright.airspeed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.within;
 import static org.climbwright.testing.Agreement.closeTo;
+import static org.climbwright.testing.Agreement.printedAs;
 
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.testing.Table;
@@ -23,10 +25,38 @@ class TotalTemperatureTest {
         assertThat(felt - 273.15).is(closeTo(totalCelsius, 8e-10));
     }
 
+    @ParameterizedTest(name = "{0}, {1}, {2}")
+    @CsvFileSource(resources = "/airspeed/total-temperature.csv", useHeadersInDisplayName = true)
+    @DisplayName("leads back to the air of the table, by Mach number and by true airspeed")
+    void backToTheAir(double mach, double celsius, double recovery, String totalCelsius) {
+        double felt = Double.parseDouble(totalCelsius) + 273.15;
+        double air = celsius + 273.15;
+        // 12 digits of the temperature felt
+        assertThat(TotalTemperature.staticFromMach(felt, mach, recovery))
+                .isCloseTo(air, within(8e-10));
+        double tas = AirspeedConversion.tasFromMach(mach, air);
+        assertThat(TotalTemperature.staticFromTas(felt, tas, recovery))
+                .isCloseTo(air, within(8e-10));
+        // an error of the felt temperature is one of 2.5 / (T r M) as large in the Mach number
+        assertThat(TotalTemperature.machFromStatic(felt, air, recovery))
+                .isCloseTo(mach, within(8e-10 * 2.5 / (air * recovery * mach)));
+    }
+
+    @ParameterizedTest(name = "{0}, {1} is {2}")
+    @CsvFileSource(
+            resources = "/airspeed/total-temperature-printed.csv",
+            useHeadersInDisplayName = true)
+    @DisplayName("is what a reader of a forum worked out, who took 0 °C as 273 K")
+    void agreesWithPrint(double mach, double celsius, String totalCelsius) {
+        double felt = TotalTemperature.fromMach(mach, celsius + 273.0, 1.0);
+        assertThat(felt - 273.0).is(printedAs(totalCelsius));
+    }
+
     @Test
-    @DisplayName("is compared in 96 rows")
+    @DisplayName("is compared in 96 rows and a printed one")
     void rows() {
         assertThat(Table.rows("/airspeed/total-temperature.csv")).hasSize(96);
+        assertThat(Table.rows("/airspeed/total-temperature-printed.csv")).hasSize(1);
     }
 
     @Test
@@ -58,5 +88,58 @@ class TotalTemperatureTest {
                         "recovery factor must be from 0.0 to 1.0, but was "
                                 + recovery
                                 + ": a probe recovers no more than all");
+    }
+
+    @Test
+    @DisplayName("tells no air that the atmosphere does not have")
+    void noSuchAir() {
+        String why =
+                " K: no air of the atmosphere feels so at that speed, with that recovery factor";
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> TotalTemperature.staticFromMach(120.0, 2.0, 1.0))
+                .withMessage(
+                        "static air temperature behind the one felt must be from 100.0 to 400.0 K,"
+                                + " but was 66.66666666666667"
+                                + why);
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> TotalTemperature.staticFromTas(500.0, 0.0, 1.0))
+                .withMessage(
+                        "static air temperature behind the one felt must be from 100.0 to 400.0 K,"
+                                + " but was 500.0"
+                                + why);
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> TotalTemperature.staticFromTas(250.0, -1.0, 1.0))
+                .withMessageStartingWith("true airspeed must be from 0.0 to ");
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> TotalTemperature.staticFromTas(250.0, Double.NaN, 1.0))
+                .withMessageContaining("but was NaN K");
+        assertThat(TotalTemperature.coversMach(120.0, 2.0, 1.0)).isFalse();
+        assertThat(TotalTemperature.coversMach(Double.NaN, 0.5, 1.0)).isFalse();
+        assertThat(TotalTemperature.coversMach(250.0, 5.1, 1.0)).isFalse();
+        assertThat(TotalTemperature.coversMach(250.0, 0.5, 1.1)).isFalse();
+        assertThat(TotalTemperature.coversTas(500.0, 0.0, 1.0)).isFalse();
+        assertThat(TotalTemperature.coversTas(250.0, -1.0, 1.0)).isFalse();
+        assertThat(TotalTemperature.coversTas(250.0, 200.0, 1.1)).isFalse();
+        assertThat(TotalTemperature.coversTas(250.0, 200.0, 1.0)).isTrue();
+    }
+
+    @Test
+    @DisplayName("gives no Mach number where the probe is colder than the air, or feels nothing")
+    void noMach() {
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> TotalTemperature.machFromStatic(249.0, 250.0, 1.0))
+                .withMessage(
+                        "recovery temperature must be from 250.0 to 1500.0 K, but was 249.0 K: a"
+                                + " probe feels that of the air at rest, and more up to Mach 5");
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> TotalTemperature.machFromStatic(260.0, 250.0, 0.0))
+                .withMessageEndingWith("a probe that recovers nothing does not feel the speed");
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> TotalTemperature.machFromStatic(Double.NaN, 250.0, 1.0));
+        assertThat(TotalTemperature.hasMach(249.0, 250.0, 1.0)).isFalse();
+        assertThat(TotalTemperature.hasMach(260.0, 250.0, 0.0)).isFalse();
+        assertThat(TotalTemperature.hasMach(260.0, 99.0, 1.0)).isFalse();
+        assertThat(TotalTemperature.hasMach(1501.0, 250.0, 1.0)).isFalse();
+        assertThat(TotalTemperature.machFromStatic(250.0, 250.0, 0.9)).isZero();
     }
 }

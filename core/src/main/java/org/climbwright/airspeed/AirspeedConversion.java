@@ -368,24 +368,6 @@ public final class AirspeedConversion {
     }
 
     /**
-     * Returns the temperature that a probe feels: {@link TotalTemperature#fromMach}, where its
-     * inverses stand.
-     *
-     * @param mach Mach number, 0 to 5
-     * @param temperatureK static air temperature [K], 100 to 400
-     * @param recoveryFactor share of the full rise that the probe feels, 0 to 1; 1 is total air
-     *     temperature
-     * @return the temperature felt [K]
-     * @throws OutsideModelException if a value is out of range
-     * @accuracy 3 ulp; for dry air of constant specific heat
-     * @source see {@link TotalTemperature}
-     */
-    public static double totalTemperatureFromMach(
-            double mach, double temperatureK, double recoveryFactor) {
-        return TotalTemperature.fromMach(mach, temperatureK, recoveryFactor);
-    }
-
-    /**
      * Returns what equivalent airspeed is less calibrated airspeed, both of a Mach number: the
      * compressibility correction.
      *

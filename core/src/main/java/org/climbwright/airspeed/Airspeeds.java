@@ -13,7 +13,6 @@ import static org.climbwright.airspeed.AirspeedConversion.machFromImpactPressure
 import static org.climbwright.airspeed.AirspeedConversion.machFromTas;
 import static org.climbwright.airspeed.AirspeedConversion.tasFromMach;
 import static org.climbwright.airspeed.AirspeedConversion.totalPressureFromMach;
-import static org.climbwright.airspeed.AirspeedConversion.totalTemperatureFromMach;
 
 import java.io.Serializable;
 import org.climbwright.atmosphere.AirState;
@@ -188,10 +187,10 @@ public final class Airspeeds implements Serializable {
     /**
      * Returns the total air temperature, as a probe of full recovery feels it.
      *
-     * @return see {@link AirspeedConversion#totalTemperatureFromMach}
+     * @return see {@link TotalTemperature#fromMach}
      */
     public TotalAirTemperature totalAirTemperature() {
-        return TotalAirTemperature.ofKelvins(totalTemperatureFromMach(mach, temperatureK, 1.0));
+        return TotalAirTemperature.ofKelvins(TotalTemperature.fromMach(mach, temperatureK, 1.0));
     }
 
     /**

@@ -16,13 +16,18 @@ final class PitotTube {
     /** Impact pressure over static pressure at Mach 1, 0.893. */
     static final double SONIC = subsonic(1.0);
 
-    /** 1.2^(7/2) (6/7)^(5/2), to which (q + 1) / M² falls as the Mach number grows. */
+    /**
+     * 1.2^(7/2) (6/7)^(5/2) to the last digit of a double, from 60-digit arithmetic: to which (q +
+     * 1) / M² falls as the Mach number grows.
+     */
     private static final double SLOPE = 1.2875597357914668;
 
-    /** What the slope is more than 1.25, whose product with few binary digits is exact. */
+    /**
+     * What it is more than 1.25, whose product with few binary digits is exact; to its own digits.
+     */
     private static final double SLOPE_BEYOND_5_4 = 0.03755973579146676;
 
-    /** A fit of (q + 1) - SLOPE M² by a constant and a share of 1 / M², within 0.01. */
+    /** A fit of our own to (q + 1) - SLOPE M²: a constant and a share of 1 / M², within 0.01. */
     private static final double START_CONSTANT = 0.4518;
 
     private static final double START_SHARE = 0.1536;

@@ -34,7 +34,7 @@ import org.climbwright.quantity.temperature.IsaDeviationAtAltitude;
  * air.isaDeviation()               // -25.09…, K
  * air.geometricAltitude().get()    // 1411.9…, m
  * air.relativeHumidity()           // Optional.empty
- * new FrozenMorning().at(GeopotentialAltitude.ofMetres(1000)).pressurePa()    // 89123.…, found by a search
+ * new FrozenMorning().at(GeopotentialAltitude.ofMetres(1000)).pressurePa()    // 89123.…, Pa
  * }</pre>
  *
  * <p>Weather that is a temperature at each pressure and one known altitude takes fewer still; the

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.airspeed.AirspeedConversion;
+import org.climbwright.airspeed.TotalTemperature;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.altimetry.VerticalRates;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -200,7 +201,7 @@ public final class ClimbState implements Serializable {
      */
     public TotalAirTemperature totalAirTemperature() {
         return TotalAirTemperature.ofKelvins(
-                AirspeedConversion.totalTemperatureFromMach(mach, air.temperatureK(), 1.0));
+                TotalTemperature.fromMach(mach, air.temperatureK(), 1.0));
     }
 
     /**

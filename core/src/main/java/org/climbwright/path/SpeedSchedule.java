@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.airspeed.AirspeedConversion;
+import org.climbwright.airspeed.Crossover;
 import org.climbwright.atmosphere.IcaoConstants;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -157,11 +158,10 @@ public final class SpeedSchedule implements Serializable {
 
     /** The crossover [m]; infinite, down or up, when it lies beyond the standard atmosphere. */
     private double crossoverM(double cas) {
-        double pressurePa = AirspeedConversion.crossoverPressure(cas, mach);
-        if (StandardAir.coversPressure(pressurePa)) {
-            return StandardAir.altitudeFromPressure(pressurePa);
+        if (Crossover.hasAltitude(cas, mach)) {
+            return Crossover.altitude(cas, mach);
         }
-        return pressurePa > IcaoConstants.SEA_LEVEL_PRESSURE_PA
+        return AirspeedConversion.crossoverPressure(cas, mach) > IcaoConstants.SEA_LEVEL_PRESSURE_PA
                 ? Double.NEGATIVE_INFINITY
                 : Double.POSITIVE_INFINITY;
     }

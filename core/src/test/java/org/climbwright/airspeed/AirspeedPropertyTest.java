@@ -215,7 +215,7 @@ class AirspeedPropertyTest {
         assertThat(speeds.totalPressure().inPascals())
                 .isEqualTo(AirspeedConversion.totalPressureFromMach(mach, p));
         assertThat(speeds.totalAirTemperature().inKelvins())
-                .isEqualTo(AirspeedConversion.totalTemperatureFromMach(mach, t, 1.0));
+                .isEqualTo(TotalTemperature.fromMach(mach, t, 1.0));
 
         assertThat(machOf(Airspeeds.from(CalibratedAirspeed.ofMetresPerSecond(cas), air)))
                 .isEqualTo(AirspeedConversion.machFromCas(cas, p));
@@ -244,7 +244,7 @@ class AirspeedPropertyTest {
                     AirspeedConversion.impactPressureFromMach(mach, p),
                     AirspeedConversion.dynamicPressureFromMach(mach, p),
                     AirspeedConversion.totalPressureFromMach(mach, p),
-                    AirspeedConversion.totalTemperatureFromMach(mach, 250.0, 0.95)
+                    TotalTemperature.fromMach(mach, 250.0, 0.95)
                 }) {
             assertThat(answer).isFinite().isNotNegative();
         }

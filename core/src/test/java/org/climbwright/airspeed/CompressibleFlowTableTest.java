@@ -18,7 +18,7 @@ class CompressibleFlowTableTest {
     @DisplayName("has the ratios of static to total that a textbook prints")
     void agreesWithTheTable(double mach, String quantity, String published) {
         double pressure = 30000.0 / AirspeedConversion.totalPressureFromMach(mach, 30000.0);
-        double temperature = 250.0 / AirspeedConversion.totalTemperatureFromMach(mach, 250.0, 1.0);
+        double temperature = 250.0 / TotalTemperature.fromMach(mach, 250.0, 1.0);
         double ratio =
                 switch (quantity) {
                     case "p/pt" -> pressure;

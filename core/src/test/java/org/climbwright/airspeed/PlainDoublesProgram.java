@@ -49,7 +49,7 @@ final class PlainDoublesProgram {
         sum +=
                 AirspeedConversion.tasFromMach(mach, t)
                         + AirspeedConversion.easFromMach(mach, p)
-                        + AirspeedConversion.totalTemperatureFromMach(mach, t, 1.0)
+                        + TotalTemperature.fromMach(mach, t, 1.0)
                         + AirspeedConversion.crossoverPressure(150.0, 0.78);
         System.out.print("answers are numbers: ");
         System.out.println(Double.isFinite(sum));

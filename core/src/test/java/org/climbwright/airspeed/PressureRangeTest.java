@@ -57,7 +57,7 @@ class PressureRangeTest {
             refused(() -> MoistAir.relativeHumidity(bad, 288.15));
             refused(() -> MoistAir.virtualTemperature(288.15, bad, 100000.0));
             refused(() -> MoistAir.virtualTemperature(288.15, 1000.0, bad));
-            refused(() -> AirspeedConversion.totalTemperatureFromMach(0.5, bad, 1.0));
+            refused(() -> TotalTemperature.fromMach(0.5, bad, 1.0));
         }
         refused(() -> MoistAir.virtualTemperature(288.15, 1000.0, 300.0));
     }

@@ -62,7 +62,7 @@ class RecordedClimbTest {
                     row ->
                             row.get("total_air_temp_k")
                                             * 273.15
-                                            / AirspeedConversion.totalTemperatureFromMach(
+                                            / TotalTemperature.fromMach(
                                                     row.get("mach"), 273.15, 1.0)
                                     - row.get("static_air_temp_k");
             case "altp_minus_isa_m" ->

@@ -20,7 +20,7 @@ class TotalTemperatureTest {
     @CsvFileSource(resources = "/airspeed/total-temperature.csv", useHeadersInDisplayName = true)
     @DisplayName("is that of the table, in 50-digit arithmetic")
     void agreesWithTheTable(double mach, double celsius, double recovery, String totalCelsius) {
-        double felt = AirspeedConversion.totalTemperatureFromMach(mach, celsius + 273.15, recovery);
+        double felt = TotalTemperature.fromMach(mach, celsius + 273.15, recovery);
         // 1e-12 of a temperature of up to 800 K
         assertThat(felt - 273.15).is(closeTo(totalCelsius, 8e-10));
     }
@@ -62,8 +62,8 @@ class TotalTemperatureTest {
     @Test
     @DisplayName("at rest, or of a probe that recovers nothing, is that of the air")
     void noRise() {
-        assertThat(AirspeedConversion.totalTemperatureFromMach(0.0, 250.0, 1.0)).isEqualTo(250.0);
-        assertThat(AirspeedConversion.totalTemperatureFromMach(0.8, 250.0, 0.0)).isEqualTo(250.0);
+        assertThat(TotalTemperature.fromMach(0.0, 250.0, 1.0)).isEqualTo(250.0);
+        assertThat(TotalTemperature.fromMach(0.8, 250.0, 0.0)).isEqualTo(250.0);
     }
 
     @ParameterizedTest
@@ -71,7 +71,7 @@ class TotalTemperatureTest {
     @DisplayName("is refused beyond Mach 5, and below zero")
     void mach(double mach) {
         assertThatExceptionOfType(OutsideModelException.class)
-                .isThrownBy(() -> AirspeedConversion.totalTemperatureFromMach(mach, 250.0, 1.0))
+                .isThrownBy(() -> TotalTemperature.fromMach(mach, 250.0, 1.0))
                 .withMessage(
                         "Mach number must be from 0.0 to 5.0, but was "
                                 + mach
@@ -83,7 +83,7 @@ class TotalTemperatureTest {
     @DisplayName("is refused for a probe that recovers less than nothing or more than all")
     void recovery(double recovery) {
         assertThatExceptionOfType(OutsideModelException.class)
-                .isThrownBy(() -> AirspeedConversion.totalTemperatureFromMach(0.8, 250.0, recovery))
+                .isThrownBy(() -> TotalTemperature.fromMach(0.8, 250.0, recovery))
                 .withMessage(
                         "recovery factor must be from 0.0 to 1.0, but was "
                                 + recovery

@@ -57,30 +57,30 @@ public final class ColdAir {
     private static final int MOST_STEPS = 20;
 
     private static final ModelRange HEIGHT =
-            range(
+            new ModelRange(
                     "height above the aerodrome",
                     0.0,
                     10000.0,
                     "m",
                     "corrections are for heights near an aerodrome");
     private static final ModelRange ELEVATION =
-            range("aerodrome elevation", -500.0, 6000.0, "m", "no aerodrome is outside");
+            new ModelRange("aerodrome elevation", -500.0, 6000.0, "m", "no aerodrome is outside");
     private static final ModelRange TEMPERATURE =
-            range(
+            new ModelRange(
                     "aerodrome temperature",
                     UnitScale.CELSIUS.toSi(-90.0), // 183.15 K would leave out -90 °C by a last bit
                     UnitScale.CELSIUS.toSi(60.0),
                     "K",
                     "no aerodrome is outside");
     private static final ModelRange TABLE_HEIGHT =
-            range(
+            new ModelRange(
                     "height above the aerodrome",
                     UnitScale.FOOT.toSi(200.0),
                     UnitScale.FOOT.toSi(5000.0),
                     "m",
                     "the table is printed from 200 to 5000 ft");
     private static final ModelRange TABLE_TEMPERATURE =
-            range(
+            new ModelRange(
                     "aerodrome temperature",
                     UnitScale.CELSIUS.toSi(-50.0),
                     UnitScale.CELSIUS.toSi(10.0),
@@ -88,11 +88,6 @@ public final class ColdAir {
                     "the table is printed from -50 to 10 °C");
 
     private ColdAir() {}
-
-    private static ModelRange range(
-            String term, double lowest, double highest, String unit, String reason) {
-        return new ModelRange(term, lowest, highest, unit, reason);
-    }
 
     /**
      * Tells whether the forms with a temperature and an elevation take these values.

@@ -1,5 +1,6 @@
 package org.climbwright.sounding;
 
+import java.util.function.IntPredicate;
 import java.util.regex.Pattern;
 
 /** One line of numbers in fixed columns; what cannot be read becomes NaN and a problem. */
@@ -30,7 +31,7 @@ final class FixedColumns {
      */
     Field wholeNumber(String name, int first, int last) {
         String text = text(first, last);
-        String fault = faultOfPlace(first, last);
+        String fault = faultOfPlace(first, last, FixedColumns::isPartOfNumber);
         if (fault.isEmpty() && !WHOLE_NUMBER.matcher(text).matches()) {
             fault = "not a whole number";
         }
@@ -42,7 +43,8 @@ final class FixedColumns {
     }
 
     /**
-     * The decimal number that ends in the last column of a field; blanks say "missing".
+     * The decimal number that ends in the last column of a field, blanks on both sides; only blanks
+     * say "missing".
      *
      * @param first first column, from 1
      * @param last last column, in which the number ends
@@ -50,7 +52,7 @@ final class FixedColumns {
      */
     Field decimalOrBlank(String name, int first, int last) {
         String text = text(first, last);
-        String fault = faultOfPlace(first, last);
+        String fault = faultOfPlace(first, last, there -> there != ' ');
         if (fault.isEmpty() && !text.isEmpty()) {
             fault =
                     line.charAt(last - 1) == ' '
@@ -73,22 +75,22 @@ final class FixedColumns {
     }
 
     /** What is wrong with where a number stands; empty when nothing is. */
-    private String faultOfPlace(int first, int last) {
+    private String faultOfPlace(int first, int last, IntPredicate runsOn) {
         if (line.length() < last) {
             // A number that the end of the line may have cut is none: 118 could have been 11810.
             return "cut off";
         }
         // In a line that lost or gained a character half a number would look like one.
-        boolean runsOn = isPartOfNumber(first - 1) || isPartOfNumber(last + 1);
-        return runsOn ? "not in its columns" : "";
+        boolean runs = runsOn.test(column(first - 1)) || runsOn.test(column(last + 1));
+        return runs ? "not in its columns" : "";
     }
 
-    /** Whether a number runs on in a column beside the field, where a blank or a letter belongs. */
-    private boolean isPartOfNumber(int column) {
-        if (column < 1 || column > line.length()) {
-            return false;
-        }
-        char there = line.charAt(column - 1);
+    private char column(int column) {
+        return column < 1 || column > line.length() ? ' ' : line.charAt(column - 1);
+    }
+
+    /** Whether a number runs on, where a blank or a letter belongs. */
+    private static boolean isPartOfNumber(int there) {
         return there == '-' || there == '.' || (there >= '0' && there <= '9');
     }
 

@@ -246,6 +246,18 @@ class WyomingReaderTest {
         }
 
         @Test
+        @DisplayName("a number that runs on in an exponent behind its columns")
+        void exponentBehind() {
+            String damaged = ALOFT.replace("   -6.0 ", "   -6.1e3 ");
+            SoundingReading reading = read(NAMES, UNITS, DASHES, GROUND, damaged, HIGHER);
+            assertThat(reading.problems())
+                    .contains(
+                            new ReadingProblem(
+                                    5, "DWPT", "-6.1", "not in its columns; taken as missing"));
+            assertThat(reading.soundings().get(0).levels().get(1).dewPoint()).isEmpty();
+        }
+
+        @Test
         @DisplayName("numbers that slipped by a lost blank, and only those")
         void lostBlank() {
             String lost = ALOFT.replace("   -2.0", "  -2.0");

@@ -67,7 +67,7 @@ public final class Edge {
      */
     public static double si(Term term, Quantity<?> quantity) {
         Unit<?> unit = quantity.getUnit();
-        if (isShifted(unit)) {
+        if (isShifted(unit, term.kind())) {
             boolean interval = term.kind() == QuantityKind.TEMPERATURE_DIFFERENCE;
             boolean relative = quantity.getScale() == Quantity.Scale.RELATIVE;
             if (interval != relative) {
@@ -102,11 +102,15 @@ public final class Edge {
                 : Quantities.getQuantity(value, unit);
     }
 
-    private static boolean isShifted(Unit<?> unit) {
+    private static boolean isShifted(Unit<?> unit, QuantityKind kind) {
         @Nullable UnitScale scale = AviationUnits.scaleOf(unit, QuantityKind.TEMPERATURE);
-        return scale != null
-                ? scale.offset() != 0.0
-                : !unit.getSystemUnit().equals(unit) && !isLinear(unit);
+        if (scale != null) {
+            return scale.offset() != 0.0;
+        }
+        // No other unit of ours is shifted; to ask the unit itself costs a microsecond and garbage.
+        return AviationUnits.scaleOf(unit, kind) == null
+                && !unit.getSystemUnit().equals(unit)
+                && !isLinear(unit);
     }
 
     private static boolean isLinear(Unit<?> unit) {
@@ -134,7 +138,7 @@ public final class Edge {
                     throw new IllegalArgumentException(
                             term.name() + " takes only its own units, but was in " + foreign);
             case TEMPERATURE_DIFFERENCE -> {
-                if (isShifted(foreign)) {
+                if (isShifted(foreign, term.kind())) {
                     throw new IllegalArgumentException(
                             term.name() + " takes K, °C or °F, but was in " + foreign);
                 }

@@ -3,6 +3,8 @@ package org.climbwright.quantity.edge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import javax.measure.MetricPrefix;
@@ -232,5 +234,25 @@ class EdgeTest {
                         .add(Quantities.getQuantity(304.8, AviationUnits.METRE));
 
         assertEquals(2000.0, GeometricAltitude.of(sum).inFeet(), fewUlps(2000.0));
+    }
+
+    @Test
+    @DisplayName("a quantity in a unit of ours is taken by its factor, not by a general converter")
+    void asksNoConverter() {
+        Quantity<Speed> speed = Quantities.getQuantity(290.0, AviationUnits.KNOT);
+        Quantity<Length> altitude = Quantities.getQuantity(31000.0, AviationUnits.FOOT);
+        ThreadMXBean thread = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        CalibratedAirspeed.of(speed);
+        PressureAltitude.of(altitude);
+
+        long before = thread.getCurrentThreadAllocatedBytes();
+        for (int i = 0; i < 1000; i++) {
+            CalibratedAirspeed.of(speed);
+            PressureAltitude.of(altitude);
+        }
+        long bytesPerCall = (thread.getCurrentThreadAllocatedBytes() - before) / 2000;
+
+        // the value itself is 24 bytes at most; a converter makes more than 100
+        assertThat(bytesPerCall).isLessThanOrEqualTo(32);
     }
 }

@@ -13,6 +13,7 @@ public final class FiftyDigits {
     public static final MathContext DIGITS = new MathContext(50);
 
     private static final BigDecimal ONE = BigDecimal.ONE;
+    private static final BigDecimal SEVEN = BigDecimal.valueOf(7);
     private static final BigDecimal G0 = new BigDecimal("9.80665");
     private static final BigDecimal R = new BigDecimal("287.05287");
     private static final BigDecimal GAMMA = new BigDecimal("1.4");
@@ -39,6 +40,12 @@ public final class FiftyDigits {
     };
     private static final Layers STANDARD = new Layers(BigDecimal.ZERO);
 
+    private static final BigDecimal A0 = speedOfSound(T0);
+    private static final BigDecimal SONIC = pitotRatio(ONE);
+
+    /** Below, {@code (1 + x)^n - 1} would lose more than 17 of the 50 digits. */
+    private static final BigDecimal TINY = new BigDecimal("1e-17");
+
     private FiftyDigits() {}
 
     /** The layers of the standard atmosphere, warmer by the same amount at every altitude. */
@@ -50,6 +57,10 @@ public final class FiftyDigits {
         return STANDARD.temperature(altitudeM);
     }
 
+    public static BigDecimal temperature(BigDecimal altitudeM) {
+        return STANDARD.temperature(layer(altitudeM), altitudeM);
+    }
+
     public static BigDecimal pressure(double altitudeM) {
         return STANDARD.pressure(altitudeM);
     }
@@ -59,6 +70,10 @@ public final class FiftyDigits {
     }
 
     public static BigDecimal altitudeOfPressure(double pressurePa) {
+        return STANDARD.altitudeOfPressure(new BigDecimal(pressurePa));
+    }
+
+    public static BigDecimal altitudeOfPressure(BigDecimal pressurePa) {
         return STANDARD.altitudeOfPressure(pressurePa);
     }
 
@@ -85,48 +100,81 @@ public final class FiftyDigits {
     }
 
     public static BigDecimal speedOfSound(BigDecimal temperatureK) {
-        return BigDecimalMath.sqrt(GAMMA.multiply(R).multiply(temperatureK), DIGITS);
+        return sqrt(GAMMA.multiply(R).multiply(temperatureK));
     }
 
     public static BigDecimal seaLevelSpeedOfSound() {
-        return speedOfSound(T0);
+        return A0;
     }
 
     public static BigDecimal seaLevelPressure() {
         return P0;
     }
 
+    public static BigDecimal seaLevelTemperature() {
+        return T0;
+    }
+
+    public static BigDecimal gasConstant() {
+        return R;
+    }
+
     /** Impact pressure: {@code p ((1 + M² / 5)^3.5 - 1)}, beyond Mach 1 by Rayleigh's formula. */
     public static BigDecimal impactPressure(BigDecimal mach, BigDecimal pressurePa) {
         if (mach.compareTo(ONE) > 0) {
-            return pressurePa.multiply(pitotRatio(mach).subtract(ONE));
+            return pressurePa.multiply(pitotRatio(mach).subtract(ONE), DIGITS);
         }
-        BigDecimal base = ONE.add(mach.multiply(mach).divide(BigDecimal.valueOf(5)));
-        return pressurePa.multiply(pow(base, new BigDecimal("3.5")).subtract(ONE));
+        BigDecimal x = mach.multiply(mach, DIGITS).divide(BigDecimal.valueOf(5), DIGITS);
+        if (x.compareTo(TINY) < 0) {
+            return pressurePa.multiply(binomialLessOne(x, new BigDecimal("3.5")), DIGITS);
+        }
+        BigDecimal power = ONE.add(x, DIGITS).pow(7, DIGITS);
+        return pressurePa.multiply(sqrt(power).subtract(ONE), DIGITS);
+    }
+
+    /** The first terms of {@code (1 + x)^n - 1} for a tiny x; the next is x³ of the sum or less. */
+    private static BigDecimal binomialLessOne(BigDecimal x, BigDecimal n) {
+        BigDecimal third = n.subtract(BigDecimal.valueOf(2)).multiply(x, DIGITS);
+        BigDecimal fromSecond =
+                ONE.add(third.divide(BigDecimal.valueOf(3), DIGITS), DIGITS)
+                        .multiply(n.subtract(ONE).multiply(x, DIGITS), DIGITS)
+                        .divide(BigDecimal.valueOf(2), DIGITS);
+        return n.multiply(x, DIGITS).multiply(ONE.add(fromSecond, DIGITS), DIGITS);
     }
 
     /** Rayleigh's {@code (6 M² / 5)^(7/2) (6 / (7 M² - 1))^(5/2)}. */
     private static BigDecimal pitotRatio(BigDecimal mach) {
-        BigDecimal square = mach.multiply(mach);
+        BigDecimal square = mach.multiply(mach, DIGITS);
         BigDecimal compression = square.multiply(new BigDecimal("1.2")).pow(7, DIGITS);
         BigDecimal shock = shockTerm(square).divide(BigDecimal.valueOf(6), DIGITS).pow(5, DIGITS);
-        return BigDecimalMath.sqrt(compression.divide(shock, DIGITS), DIGITS);
+        return sqrt(compression.divide(shock, DIGITS));
     }
 
     private static BigDecimal shockTerm(BigDecimal machSquare) {
         return machSquare.multiply(BigDecimal.valueOf(7)).subtract(ONE);
     }
 
-    /** Newton's method from above, where the convex formula of Rayleigh leads down to the zero. */
+    /**
+     * Newton's method from above, where the convex formula of Rayleigh leads down to the zero: in
+     * doubles as far as they go, then in 50 digits.
+     */
     private static BigDecimal supersonicMach(BigDecimal total) {
-        BigDecimal mach = BigDecimalMath.sqrt(total, DIGITS);
+        double near = StrictMath.sqrt(total.doubleValue());
         for (int step = 0; step < 12; step++) {
+            double ratio = pitotRatio(near);
+            double slope = 7.0 / near - 35.0 * near / (7.0 * near * near - 1.0);
+            near -= (ratio - total.doubleValue()) / (ratio * slope);
+        }
+        BigDecimal mach = new BigDecimal(near);
+        for (int step = 0; step < 3; step++) {
             BigDecimal slope = // of the logarithm, by the Mach number
                     BigDecimal.valueOf(7)
                             .divide(mach, DIGITS)
                             .subtract(
                                     mach.multiply(BigDecimal.valueOf(35))
-                                            .divide(shockTerm(mach.multiply(mach)), DIGITS));
+                                            .divide(
+                                                    shockTerm(mach.multiply(mach, DIGITS)),
+                                                    DIGITS));
             BigDecimal ratio = pitotRatio(mach);
             mach =
                     mach.subtract(
@@ -135,15 +183,25 @@ public final class FiftyDigits {
         return mach;
     }
 
+    private static double pitotRatio(double mach) {
+        double square = mach * mach;
+        return StrictMath.pow(1.2 * square, 3.5) * StrictMath.pow(6.0 / (7.0 * square - 1.0), 2.5);
+    }
+
     /** Mach number: {@code sqrt(5 ((qc / p + 1)^(2/7) - 1))}, beyond Mach 1 Rayleigh's inverse. */
     public static BigDecimal mach(BigDecimal impactPressurePa, BigDecimal pressurePa) {
-        BigDecimal total = impactPressurePa.divide(pressurePa, DIGITS).add(ONE);
-        if (total.compareTo(pitotRatio(ONE)) > 0) {
-            return supersonicMach(total);
+        BigDecimal ratio = impactPressurePa.divide(pressurePa, DIGITS);
+        BigDecimal power; // less 1
+        if (ratio.compareTo(TINY) < 0) {
+            power = binomialLessOne(ratio, BigDecimal.valueOf(2).divide(SEVEN, DIGITS));
+        } else {
+            BigDecimal total = ratio.add(ONE, DIGITS);
+            if (total.compareTo(SONIC) > 0) {
+                return supersonicMach(total);
+            }
+            power = seventhRoot(total).pow(2, DIGITS).subtract(ONE);
         }
-        BigDecimal power = BigDecimal.valueOf(2).divide(BigDecimal.valueOf(7), DIGITS);
-        return BigDecimalMath.sqrt(
-                pow(total, power).subtract(ONE).multiply(BigDecimal.valueOf(5)), DIGITS);
+        return sqrt(power.multiply(BigDecimal.valueOf(5)));
     }
 
     public static BigDecimal machOfCas(double casMps, double pressurePa) {
@@ -160,12 +218,34 @@ public final class FiftyDigits {
         return BigDecimalMath.exp(x, DIGITS);
     }
 
+    /** The logarithm of a double near by, and that of what is left: to 16 digits and to 64. */
     public static BigDecimal log(BigDecimal x) {
-        return BigDecimalMath.log(x, DIGITS);
+        BigDecimal near = new BigDecimal(StrictMath.log(x.doubleValue()));
+        BigDecimal left = x.multiply(exp(near.negate()), DIGITS).subtract(ONE);
+        BigDecimal square = left.multiply(left, DIGITS);
+        return near.add(left, DIGITS)
+                .subtract(square.divide(BigDecimal.valueOf(2), DIGITS), DIGITS)
+                .add(square.multiply(left).divide(BigDecimal.valueOf(3), DIGITS), DIGITS);
     }
 
-    private static BigDecimal pow(BigDecimal x, BigDecimal y) {
-        return BigDecimalMath.pow(x, y, DIGITS);
+    public static BigDecimal sqrt(BigDecimal x) {
+        return x.sqrt(DIGITS);
+    }
+
+    /** Newton's method: the digits that are right double at each step, from 15 to 30 and to 60. */
+    static BigDecimal seventhRoot(BigDecimal x) {
+        BigDecimal root = new BigDecimal(StrictMath.pow(x.doubleValue(), 1.0 / 7.0));
+        for (int step = 0; step < 2; step++) {
+            root =
+                    root.multiply(BigDecimal.valueOf(6))
+                            .add(x.divide(root.pow(6, DIGITS), DIGITS))
+                            .divide(SEVEN, DIGITS);
+        }
+        return root;
+    }
+
+    static BigDecimal pow(BigDecimal x, BigDecimal y) {
+        return exp(y.multiply(log(x), DIGITS));
     }
 
     private static int layer(BigDecimal h) {
@@ -202,7 +282,10 @@ public final class FiftyDigits {
 
         /** The altitude of a pressure: each layer's formula solved for the altitude. */
         public BigDecimal altitudeOfPressure(double pressurePa) {
-            BigDecimal p = new BigDecimal(pressurePa);
+            return altitudeOfPressure(new BigDecimal(pressurePa));
+        }
+
+        private BigDecimal altitudeOfPressure(BigDecimal p) {
             int i = 0;
             while (i < BASE.length - 1 && p.compareTo(baseP[i + 1]) <= 0) {
                 i++;

@@ -80,7 +80,7 @@ public final class DryAir {
      * @param temperatureK static air temperature [K], 100 to 400
      * @return dynamic viscosity [Pa·s]
      * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range
-     * @accuracy 3 ulp
+     * @accuracy 4 ulp
      * @source see the class comment
      */
     public static double dynamicViscosity(double temperatureK) {

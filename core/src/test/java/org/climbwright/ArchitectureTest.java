@@ -6,6 +6,7 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -38,7 +39,14 @@ class ArchitectureTest {
 
     /** Math functions that the language fixes to the last bit. */
     private static final Set<String> EXACT =
-            Set.of("abs", "min", "max", "sqrt", "rint", "ceil", "floor", "round", "ulp");
+            Set.of("abs", "min", "max", "sqrt", "fma", "rint", "ceil", "floor", "round", "ulp");
+
+    /** Classes that compute with the four operations and {@link #EXACT} alone, for speed. */
+    private static final List<String> KERNELS =
+            List.of(
+                    "org.climbwright.atmosphere.Geopotential",
+                    "org.climbwright.airspeed.AirspeedConversion",
+                    "org.climbwright.airspeed.TotalTemperature");
 
     @ArchTest
     static void everyRoomHasAFloor(JavaClasses all) {
@@ -113,6 +121,36 @@ class ArchitectureTest {
                                             && !EXACT.contains(call.getName());
                                 }
                             });
+
+    @ArchTest
+    static void kernelsTakeNoPowersAndLogarithms(JavaClasses all) {
+        for (String kernel : KERNELS) {
+            assertThat(inexactCalls(all, kernel)).isEmpty();
+        }
+        assertThat(inexactCalls(all, "org.climbwright.atmosphere.SaturationFormula")).isNotEmpty();
+    }
+
+    /** Of a class, which there must be, and of those inside it. */
+    private static List<String> inexactCalls(JavaClasses all, String name) {
+        assertThat(all.contain(name)).as(name + " exists").isTrue();
+        return all.stream()
+                .filter(
+                        type ->
+                                type.getName().equals(name)
+                                        || type.getName().startsWith(name + "$"))
+                .flatMap(
+                        type ->
+                                Stream.concat(
+                                        type.getMethodCallsFromSelf().stream(),
+                                        type.getMethodReferencesFromSelf().stream()))
+                .filter(
+                        access ->
+                                access.getTargetOwner().isEquivalentTo(StrictMath.class)
+                                        || access.getTargetOwner().isEquivalentTo(Math.class))
+                .filter(access -> !EXACT.contains(access.getName()))
+                .map(JavaAccess::getDescription)
+                .toList();
+    }
 
     @ArchTest
     static final ArchRule fewFriends =

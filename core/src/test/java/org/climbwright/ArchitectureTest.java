@@ -44,7 +44,16 @@ class ArchitectureTest {
     /** Classes that compute with the four operations and {@link #EXACT} alone, for speed. */
     private static final List<String> KERNELS =
             List.of(
+                    "org.climbwright.numeric.Columns",
+                    "org.climbwright.atmosphere.StandardAirArrays",
+                    "org.climbwright.atmosphere.StandardAirKernel",
+                    "org.climbwright.atmosphere.StandardAirPolynomials",
+                    "org.climbwright.atmosphere.UpperAirKernel",
+                    "org.climbwright.atmosphere.DryAirArrays",
                     "org.climbwright.atmosphere.Geopotential",
+                    "org.climbwright.airspeed.PitotTube",
+                    "org.climbwright.airspeed.PitotPolynomials",
+                    "org.climbwright.airspeed.AirspeedArrays",
                     "org.climbwright.airspeed.AirspeedConversion",
                     "org.climbwright.airspeed.TotalTemperature");
 

@@ -132,6 +132,7 @@ class ClassCommentTest {
                 .extracting(Example::className)
                 .containsExactlyInAnyOrder(
                         "AirState",
+                        "AirspeedArrays",
                         "Airspeeds",
                         "Atmosphere",
                         "Atmosphere",
@@ -143,6 +144,7 @@ class ClassCommentTest {
                         "SpeedLimits",
                         "SpeedSchedule",
                         "StandardAir",
+                        "StandardAirArrays",
                         "SurfaceReport",
                         "SurfaceWind",
                         "TemperatureProbe",

@@ -60,7 +60,7 @@ public final class AirspeedConversion {
             new ModelRange("Mach number of a crossover", 0.01, HIGHEST_MACH, "", NO_CROSSOVER);
 
     /** Impact pressure over static pressure at Mach 5, 31.65. */
-    private static final double HIGHEST_IMPACT = PitotTube.impactRatio(HIGHEST_MACH);
+    private static final double HIGHEST_IMPACT = PitotTube.impactRatio(HIGHEST_MACH * HIGHEST_MACH);
 
     /** Mach 5 may come back from an impact pressure or a calibrated airspeed some ulps beyond 5. */
     private static final double ROUNDING = 1.0 + 1e-15;
@@ -98,9 +98,7 @@ public final class AirspeedConversion {
     public static boolean coversCas(double casMps, double pressurePa) {
         return PRESSURE.covers(pressurePa)
                 && CAS.covers(casMps)
-                && SEA_LEVEL_PRESSURE_PA
-                                * PitotTube.impactRatio(casMps / SEA_LEVEL_SPEED_OF_SOUND_MPS)
-                        <= pressurePa * (HIGHEST_IMPACT * ROUNDING);
+                && impactOfCas(casMps) <= pressurePa * (HIGHEST_IMPACT * ROUNDING);
     }
 
     /**
@@ -141,7 +139,7 @@ public final class AirspeedConversion {
         return MACH.covers(mach)
                 && PRESSURE.covers(pressurePa)
                 && coversImpactPressure(
-                        pressurePa * PitotTube.impactRatio(mach), SEA_LEVEL_PRESSURE_PA);
+                        pressurePa * PitotTube.impactRatio(mach * mach), SEA_LEVEL_PRESSURE_PA);
     }
 
     /**
@@ -180,11 +178,12 @@ public final class AirspeedConversion {
      */
     public static double machFromCas(double casMps, double pressurePa) {
         PRESSURE.check(pressurePa);
-        if (!coversCas(casMps, pressurePa)) {
+        double impactPa = CAS.covers(casMps) ? impactOfCas(casMps) : Double.NaN;
+        if (!(impactPa <= pressurePa * (HIGHEST_IMPACT * ROUNDING))) {
             throw new OutsideModelException(
                     "calibrated airspeed", casMps, 0.0, highestCas(pressurePa), "m/s", PERFECT_GAS);
         }
-        return machOfRatio(impactPressureFromCas(casMps) / pressurePa);
+        return machOfRatio(impactPa / pressurePa);
     }
 
     /**
@@ -306,7 +305,7 @@ public final class AirspeedConversion {
      * @source see the class comment
      */
     public static double impactPressureFromMach(double mach, double pressurePa) {
-        return PRESSURE.check(pressurePa) * PitotTube.impactRatio(MACH.check(mach));
+        return PRESSURE.check(pressurePa) * PitotTube.impactRatio(MACH.check(mach) * mach);
     }
 
     /**
@@ -319,8 +318,7 @@ public final class AirspeedConversion {
      * @source see the class comment
      */
     public static double impactPressureFromCas(double casMps) {
-        return SEA_LEVEL_PRESSURE_PA
-                * PitotTube.impactRatio(CAS.check(casMps) / SEA_LEVEL_SPEED_OF_SOUND_MPS);
+        return impactOfCas(CAS.check(casMps));
     }
 
     /**
@@ -413,12 +411,27 @@ public final class AirspeedConversion {
      */
     public static double crossoverPressure(double casMps, double mach) {
         return impactPressureFromCas(CROSSOVER_CAS.check(casMps))
-                / PitotTube.impactRatio(CROSSOVER_MACH.check(mach));
+                / PitotTube.impactRatio(CROSSOVER_MACH.check(mach) * mach);
+    }
+
+    private static double impactOfCas(double casMps) {
+        double square = casMps * casMps * PitotPolynomials.INVERSE_SOUND_SQUARE;
+        return SEA_LEVEL_PRESSURE_PA * PitotTube.impactRatio(square);
+    }
+
+    /** The impact pressure of a calibrated airspeed below the speed of sound at sea level. */
+    static double impactOfSubsonicCas(double casMps) {
+        double square = casMps * casMps * PitotPolynomials.INVERSE_SOUND_SQUARE;
+        return SEA_LEVEL_PRESSURE_PA * PitotTube.subsonic(square);
     }
 
     private static double easAtMachOne(double pressurePa) {
-        return SEA_LEVEL_SPEED_OF_SOUND_MPS
-                * StrictMath.sqrt(PRESSURE.check(pressurePa) / SEA_LEVEL_PRESSURE_PA);
+        return machOneEas(PRESSURE.check(pressurePa));
+    }
+
+    /** The equivalent airspeed of Mach 1. */
+    static double machOneEas(double pressurePa) {
+        return SEA_LEVEL_SPEED_OF_SOUND_MPS * Math.sqrt(pressurePa / SEA_LEVEL_PRESSURE_PA);
     }
 
     private static double highestCas(double pressurePa) {
@@ -428,6 +441,6 @@ public final class AirspeedConversion {
 
     /** Rounding could end an ulp beyond the closed range that the door has checked. */
     private static double machOfRatio(double ratio) {
-        return Math.min(HIGHEST_MACH, PitotTube.mach(ratio));
+        return Math.min(HIGHEST_MACH, Math.sqrt(PitotTube.machSquare(ratio)));
     }
 }

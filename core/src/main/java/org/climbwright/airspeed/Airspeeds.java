@@ -32,8 +32,8 @@ import org.climbwright.quantity.temperature.TotalAirTemperature;
  * <pre>{@code
  * AirState air = Atmosphere.standard().at(PressureAltitude.ofFlightLevel(300));
  * Airspeeds speeds = Airspeeds.from(CalibratedAirspeed.ofKnots(300), air);
- * speeds.mach()           // M0.7906383566816957
- * speeds.trueAirspeed()   // 239.70065396470915 m/s (465.94079604371103 kn)
+ * speeds.mach()           // M0.7906383566816955
+ * speeds.trueAirspeed()   // 239.70065396470912 m/s (465.940796043711 kn)
  * }</pre>
  *
  * <p>Limits of use: see {@link AirspeedConversion}, of which every method here is one line.

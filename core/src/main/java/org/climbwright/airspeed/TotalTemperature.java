@@ -201,7 +201,7 @@ public final class TotalTemperature {
         }
         double square =
                 (recoveryTemperatureK - temperatureK) / (RISE * recoveryFactor * temperatureK);
-        return Math.min(HIGHEST_MACH, StrictMath.sqrt(square));
+        return Math.min(HIGHEST_MACH, Math.sqrt(square));
     }
 
     /**

@@ -26,7 +26,7 @@ import org.climbwright.quantity.temperature.StaticAirTemperature;
  *
  * <pre>{@code
  * AirState air = Atmosphere.standard().at(PressureAltitude.ofFlightLevel(300));
- * air.staticAirTemperature()   // 228.71399999999997 K (-44.436 °C)
+ * air.staticAirTemperature()   // 228.714 K (-44.43599999999998 °C)
  * }</pre>
  */
 public final class AirState implements Serializable {

@@ -282,7 +282,10 @@ public interface Atmosphere {
      */
     static Atmosphere withDeviationAtEachAltitude(
             IsaDeviationAtAltitude deviation, AltitudeDatum datum) {
-        return new DeviationAtAltitude(deviation.inKelvins(), datum);
+        boolean isStandard = deviation.inKelvins() == 0.0 && datum.equals(AltitudeDatum.standard());
+        return isStandard
+                ? new DeviationAtPressure(0.0, datum)
+                : new DeviationAtAltitude(deviation.inKelvins(), datum);
     }
 
     /**

@@ -46,6 +46,16 @@ public final class DryAir {
     }
 
     /**
+     * Tells whether {@link #density} takes a pressure.
+     *
+     * @param pressurePa static pressure [Pa]
+     * @return true from 0 to 1e6 Pa
+     */
+    public static boolean coversPressure(double pressurePa) {
+        return PRESSURE.covers(pressurePa);
+    }
+
+    /**
      * Returns the density of dry air: {@code rho = p / (R T)}.
      *
      * @param pressurePa static pressure [Pa], 0 to 1e6
@@ -56,8 +66,12 @@ public final class DryAir {
      * @source see the class comment
      */
     public static double density(double pressurePa, double temperatureK) {
-        return PRESSURE.check(pressurePa)
-                / (GAS_CONSTANT_J_PER_KG_K * TEMPERATURE.check(temperatureK));
+        return densityOf(PRESSURE.check(pressurePa), TEMPERATURE.check(temperatureK));
+    }
+
+    /** {@link #density} that checks nothing. */
+    static double densityOf(double pressurePa, double temperatureK) {
+        return pressurePa / (GAS_CONSTANT_J_PER_KG_K * temperatureK);
     }
 
     /**
@@ -70,8 +84,12 @@ public final class DryAir {
      * @source see the class comment
      */
     public static double speedOfSound(double temperatureK) {
-        return StrictMath.sqrt(
-                HEAT_CAPACITY_RATIO * GAS_CONSTANT_J_PER_KG_K * TEMPERATURE.check(temperatureK));
+        return soundOf(TEMPERATURE.check(temperatureK));
+    }
+
+    /** {@link #speedOfSound} that checks nothing. */
+    static double soundOf(double temperatureK) {
+        return Math.sqrt(HEAT_CAPACITY_RATIO * GAS_CONSTANT_J_PER_KG_K * temperatureK);
     }
 
     /**
@@ -85,7 +103,7 @@ public final class DryAir {
      */
     public static double dynamicViscosity(double temperatureK) {
         double t = TEMPERATURE.check(temperatureK);
-        return VISCOSITY_COEFFICIENT * (t * StrictMath.sqrt(t)) / (t + SUTHERLAND_TEMPERATURE_K);
+        return VISCOSITY_COEFFICIENT * (t * Math.sqrt(t)) / (t + SUTHERLAND_TEMPERATURE_K);
     }
 
     /**
@@ -115,7 +133,7 @@ public final class DryAir {
     public static double thermalConductivity(double temperatureK) {
         double t = TEMPERATURE.check(temperatureK);
         return CONDUCTIVITY_COEFFICIENT
-                * (t * StrictMath.sqrt(t))
+                * (t * Math.sqrt(t))
                 / (t + 245.4 * StrictMath.pow(10.0, -12.0 / t));
     }
 }

@@ -38,8 +38,7 @@ public final class IcaoConstants {
 
     /** Speed of sound at mean sea level [m/s], 340.293988. */
     public static final double SEA_LEVEL_SPEED_OF_SOUND_MPS =
-            StrictMath.sqrt(
-                    HEAT_CAPACITY_RATIO * GAS_CONSTANT_J_PER_KG_K * SEA_LEVEL_TEMPERATURE_K);
+            Math.sqrt(HEAT_CAPACITY_RATIO * GAS_CONSTANT_J_PER_KG_K * SEA_LEVEL_TEMPERATURE_K);
 
     private IcaoConstants() {}
 }

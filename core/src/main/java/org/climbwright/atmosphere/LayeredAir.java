@@ -51,10 +51,6 @@ final class LayeredAir {
         }
     }
 
-    static LayeredAir standard() {
-        return new LayeredAir(0.0, SEA_LEVEL_PRESSURE_PA);
-    }
-
     /** Air that is so much warmer at every altitude, and has a pressure at some altitude. */
     static LayeredAir warmerBy(double deviationK, double pressurePa, double altitudeM) {
         LayeredAir unscaled = new LayeredAir(deviationK, SEA_LEVEL_PRESSURE_PA);

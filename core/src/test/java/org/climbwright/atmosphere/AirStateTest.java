@@ -25,7 +25,7 @@ class AirStateTest {
     void example() {
         AirState air = Atmosphere.standard().at(PressureAltitude.ofFlightLevel(300));
 
-        assertThat(air.staticAirTemperature()).hasToString("228.71399999999997 K (-44.436 °C)");
+        assertThat(air.staticAirTemperature()).hasToString("228.714 K (-44.43599999999998 °C)");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.climbwright.atmosphere;
 
 import org.climbwright.quantity.ModelRange;
+import org.climbwright.quantity.pressure.StaticPressure;
 
 /** {@link StandardAir} as a plug. */
 enum StandardAtmosphere implements Atmosphere {
@@ -9,6 +10,15 @@ enum StandardAtmosphere implements Atmosphere {
     @Override
     public ModelRange range() {
         return StandardAir.pressureRange();
+    }
+
+    /** The same as for every air, with the altitude of the pressure computed once. */
+    @Override
+    public AirState at(StaticPressure pressure) {
+        double pressurePa = range().check(pressure.inPascals());
+        double altitudeM = StandardAir.altitudeFromPressure(pressurePa);
+        return AirState.ofSi(
+                pressurePa, StandardAir.temperatureFromAltitude(altitudeM), 0.0, altitudeM);
     }
 
     @Override

@@ -222,6 +222,9 @@ public enum UnitScale {
      *     this unit; else the rounded quotient
      */
     public double fromSi(double si) {
+        if (factor == 1.0 && offset == 0.0) {
+            return si; // what the rest would come to, without its divisions
+        }
         double quotient = si / factor - offset;
         double rounded = Math.rint(quotient * 1e9) / 1e9;
         return toSi(rounded) == si ? rounded : quotient;

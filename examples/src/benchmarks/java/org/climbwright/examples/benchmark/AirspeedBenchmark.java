@@ -1,5 +1,6 @@
 package org.climbwright.examples.benchmark;
 
+import org.climbwright.airspeed.AirspeedArrays;
 import org.climbwright.airspeed.AirspeedConversion;
 import org.climbwright.airspeed.TotalTemperature;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -38,6 +39,13 @@ public final class AirspeedBenchmark {
                         AirspeedConversion.machFromCas(batch.casMps[i], batch.pressurePa[i]);
             }
         }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            AirspeedArrays.machFromCas(
+                    batch.casMps, batch.pressurePa, batch.results[0], 0, Batch.SIZE);
+        }
     }
 
     /** Mach number and true airspeed. */
@@ -73,6 +81,15 @@ public final class AirspeedBenchmark {
                 batch.results[1][i] = AirspeedConversion.tasFromMach(mach, batch.temperatureK[i]);
             }
         }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            AirspeedArrays.machFromCas(
+                    batch.casMps, batch.pressurePa, batch.results[0], 0, Batch.SIZE);
+            AirspeedArrays.tasFromMach(
+                    batch.results[0], batch.temperatureK, batch.results[1], 0, Batch.SIZE);
+        }
     }
 
     /** Calibrated airspeed. */
@@ -103,6 +120,13 @@ public final class AirspeedBenchmark {
                         AirspeedConversion.casFromMach(batch.mach[i], batch.pressurePa[i]);
             }
         }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            AirspeedArrays.casFromMach(
+                    batch.mach, batch.pressurePa, batch.results[0], 0, Batch.SIZE);
+        }
     }
 
     /** Equivalent airspeed. */
@@ -132,6 +156,13 @@ public final class AirspeedBenchmark {
                 batch.results[0][i] =
                         AirspeedConversion.easFromMach(batch.mach[i], batch.pressurePa[i]);
             }
+        }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            AirspeedArrays.easFromMach(
+                    batch.mach, batch.pressurePa, batch.results[0], 0, Batch.SIZE);
         }
     }
 
@@ -167,6 +198,17 @@ public final class AirspeedBenchmark {
                         AirspeedConversion.machFromImpactPressure(
                                 batch.supersonicImpactPressurePa[i], batch.pressurePa[i]);
             }
+        }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            AirspeedArrays.machFromImpactPressure(
+                    batch.supersonicImpactPressurePa,
+                    batch.pressurePa,
+                    batch.results[0],
+                    0,
+                    Batch.SIZE);
         }
     }
 

@@ -1,7 +1,9 @@
 package org.climbwright.examples.benchmark;
 
 import org.climbwright.atmosphere.DryAir;
+import org.climbwright.atmosphere.DryAirArrays;
 import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.atmosphere.StandardAirArrays;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
 
@@ -36,6 +38,13 @@ public final class StandardAirBenchmark {
                 batch.results[0][i] = StandardAir.pressureFromAltitude(batch.altitudeM[i]);
             }
         }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            StandardAirArrays.pressureFromAltitude(
+                    batch.altitudeM, batch.results[0], 0, Batch.SIZE);
+        }
     }
 
     /** Temperature. */
@@ -64,6 +73,13 @@ public final class StandardAirBenchmark {
             for (int i = 0; i < Batch.SIZE; i++) {
                 batch.results[0][i] = StandardAir.temperatureFromAltitude(batch.altitudeM[i]);
             }
+        }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            StandardAirArrays.temperatureFromAltitude(
+                    batch.altitudeM, batch.results[0], 0, Batch.SIZE);
         }
     }
 
@@ -99,6 +115,12 @@ public final class StandardAirBenchmark {
             for (int i = 0; i < Batch.SIZE; i++) {
                 batch.results[0][i] = StandardAir.densityFromAltitude(batch.altitudeM[i]);
             }
+        }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            StandardAirArrays.densityFromAltitude(batch.altitudeM, batch.results[0], 0, Batch.SIZE);
         }
     }
 
@@ -144,6 +166,18 @@ public final class StandardAirBenchmark {
                 batch.results[3][i] = DryAir.speedOfSound(temperature);
             }
         }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            StandardAirArrays.pressureFromAltitude(
+                    batch.altitudeM, batch.results[0], 0, Batch.SIZE);
+            StandardAirArrays.temperatureFromAltitude(
+                    batch.altitudeM, batch.results[1], 0, Batch.SIZE);
+            DryAirArrays.density(
+                    batch.results[0], batch.results[1], batch.results[2], 0, Batch.SIZE);
+            DryAirArrays.speedOfSound(batch.results[1], batch.results[3], 0, Batch.SIZE);
+        }
     }
 
     /** Pressure altitude. */
@@ -173,6 +207,13 @@ public final class StandardAirBenchmark {
                 batch.results[0][i] = StandardAir.altitudeFromPressure(batch.pressurePa[i]);
             }
         }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            StandardAirArrays.altitudeFromPressure(
+                    batch.pressurePa, batch.results[0], 0, Batch.SIZE);
+        }
     }
 
     /** Density altitude. */
@@ -201,6 +242,13 @@ public final class StandardAirBenchmark {
             for (int i = 0; i < Batch.SIZE; i++) {
                 batch.results[0][i] = StandardAir.altitudeFromDensity(batch.densityKgPerM3[i]);
             }
+        }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            StandardAirArrays.altitudeFromDensity(
+                    batch.densityKgPerM3, batch.results[0], 0, Batch.SIZE);
         }
     }
 }

@@ -441,6 +441,7 @@ public final class AirspeedConversion {
 
     /** Rounding could end an ulp beyond the closed range that the door has checked. */
     private static double machOfRatio(double ratio) {
-        return Math.min(HIGHEST_MACH, Math.sqrt(PitotTube.machSquare(ratio)));
+        double mach = Math.sqrt(PitotTube.machSquare(ratio));
+        return mach > HIGHEST_MACH ? HIGHEST_MACH : mach; // foreseen, which a min is not
     }
 }

@@ -44,7 +44,8 @@ final class PitotTube {
 
     /** {@link #machSquare} up to Mach 1. */
     static double subsonicSquare(double impactRatio) {
-        return Math.min(1.0, squareBelowMachOne(impactRatio));
+        double square = squareBelowMachOne(impactRatio);
+        return square > 1.0 ? 1.0 : square; // foreseen by the processor, which a min is not
     }
 
     /** {@link #subsonicSquare}, but for the last ulp at Mach 1. */

@@ -41,6 +41,8 @@ public final class AirspeedArrays {
     private static final double REACH_SUBSONIC = 0.4999;
     private static final double MIDDLE_MACH = 2.5;
     private static final double REACH_MACH = 2.4999;
+    private static final double MIDDLE_K = 250.0;
+    private static final double REACH_K = 149.0;
 
     /** Impact ratios of up to Mach 1, and from there to Mach 5. */
     private static final double MIDDLE_SUBSONIC_RATIO = 0.4464;
@@ -319,6 +321,66 @@ public final class AirspeedArrays {
             start = end;
         }
         return refused;
+    }
+
+    /**
+     * Fills in the temperatures that a probe feels at Mach numbers in some air.
+     *
+     * @param mach Mach numbers, 0 to 5
+     * @param temperatureK static air temperatures [K], 100 to 400
+     * @param recoveryFactor share of the full rise that the probe feels, 0 to 1; 1 is total air
+     *     temperature
+     * @param recoveryTemperatureK results: temperatures felt [K]
+     * @param from first index
+     * @param to index after the last
+     * @return how many elements have a Mach number or a temperature out of range
+     * @throws org.climbwright.quantity.OutsideModelException if the recovery factor is out of range
+     * @accuracy {@link TotalTemperature#fromMach}, to the last bit
+     * @source see the class comment
+     */
+    public static int recoveryTemperatureFromMach(
+            double[] mach,
+            double[] temperatureK,
+            double recoveryFactor,
+            double[] recoveryTemperatureK,
+            int from,
+            int to) {
+        Columns.check(mach, recoveryTemperatureK, from, to);
+        Columns.check(temperatureK, recoveryTemperatureK, from, to);
+        TotalTemperature.checkRecoveryFactor(recoveryFactor);
+        int refused = 0;
+        for (int start = from; start < to; ) {
+            int end = Columns.blockEnd(start, to);
+            recoveryTemperatures(
+                    mach, temperatureK, recoveryFactor, recoveryTemperatureK, start, end);
+            for (int i = Columns.nextUnanswered(recoveryTemperatureK, start, end);
+                    i < end;
+                    i = Columns.nextUnanswered(recoveryTemperatureK, i + 1, end)) {
+                if (AirspeedConversion.coversMach(mach[i])
+                        && DryAir.coversTemperature(temperatureK[i])) {
+                    recoveryTemperatureK[i] =
+                            TotalTemperature.fromMach(mach[i], temperatureK[i], recoveryFactor);
+                } else {
+                    refused++;
+                }
+            }
+            start = end;
+        }
+        return refused;
+    }
+
+    private static void recoveryTemperatures(
+            double[] mach,
+            double[] temperatureK,
+            double recoveryFactor,
+            double[] out,
+            int from,
+            int to) {
+        for (int i = from; i < to; i++) {
+            double temperature = temperatureK[i];
+            double felt = temperature * TotalTemperature.rise(mach[i], recoveryFactor);
+            out[i] = ofMach(mach[i], Columns.within(temperature, MIDDLE_K, REACH_K, felt));
+        }
     }
 
     // Each of these fills in what the fast forms answer, and returns the index of the first that

@@ -239,7 +239,11 @@ public final class TotalTemperature {
         return staticFromMach(totalTemperatureK, mach, 1.0) * rise(mach, recoveryFactor);
     }
 
-    private static double rise(double mach, double recoveryFactor) {
+    static void checkRecoveryFactor(double recoveryFactor) {
+        RECOVERY.check(recoveryFactor);
+    }
+
+    static double rise(double mach, double recoveryFactor) {
         return 1.0 + RISE * recoveryFactor * mach * mach;
     }
 

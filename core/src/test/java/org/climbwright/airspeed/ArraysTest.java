@@ -1,6 +1,7 @@
 package org.climbwright.airspeed;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.Arrays;
@@ -164,6 +165,14 @@ class ArraysTest {
                         machs,
                         temperatures),
                 ofTwo(
+                        "recoveryTemperatureFromMach",
+                        (a, b, out, from, to) ->
+                                AirspeedArrays.recoveryTemperatureFromMach(
+                                        a, b, 0.97, out, from, to),
+                        (a, b) -> TotalTemperature.fromMach(a, b, 0.97),
+                        machs,
+                        temperatures),
+                ofTwo(
                         "impactPressureFromMach",
                         AirspeedArrays::impactPressureFromMach,
                         AirspeedConversion::impactPressureFromMach,
@@ -249,6 +258,17 @@ class ArraysTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> pair.arrays.fill(a, new double[2], a, 0, 2));
         assertThat(pair.arrays.fill(a, new double[2], new double[2], 1, 1)).isZero();
+    }
+
+    @Test
+    @DisplayName("refuses a recovery factor that no probe has")
+    void recoveryFactor() {
+        double[] one = {0.5};
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(
+                        () ->
+                                AirspeedArrays.recoveryTemperatureFromMach(
+                                        one, new double[] {250.0}, 1.1, new double[1], 0, 1));
     }
 
     @Test

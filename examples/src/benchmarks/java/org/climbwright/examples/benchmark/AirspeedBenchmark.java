@@ -241,5 +241,12 @@ public final class AirspeedBenchmark {
                         TotalTemperature.fromMach(batch.mach[i], batch.temperatureK[i], 1.0);
             }
         }
+
+        /** Ours, over arrays. */
+        @Benchmark
+        public void bulk(Batch batch) {
+            AirspeedArrays.recoveryTemperatureFromMach(
+                    batch.mach, batch.temperatureK, 1.0, batch.results[0], 0, Batch.SIZE);
+        }
     }
 }

@@ -94,7 +94,7 @@ public final class TotalTemperature {
             double recoveryTemperatureK, double temperatureK, double recoveryFactor) {
         return STATIC.covers(temperatureK)
                 && RECOVERY.covers(recoveryFactor)
-                && recoveryFactor > 0.0
+                && RISE * recoveryFactor > 0.0
                 && recoveryTemperatureK >= temperatureK
                 && recoveryTemperatureK <= temperatureK * rise(HIGHEST_MACH, recoveryFactor);
     }
@@ -181,7 +181,7 @@ public final class TotalTemperature {
             double recoveryTemperatureK, double temperatureK, double recoveryFactor) {
         STATIC.check(temperatureK);
         RECOVERY.check(recoveryFactor);
-        if (!(recoveryFactor > 0.0)) {
+        if (!(RISE * recoveryFactor > 0.0)) { // nor one so small that the product is 0
             throw new OutsideModelException(
                     "recovery factor",
                     recoveryFactor,

@@ -60,6 +60,17 @@ class TotalTemperatureTest {
     }
 
     @Test
+    @DisplayName("of a probe that recovers next to nothing leaves no Mach number, and never NaN")
+    void nextToNothing() {
+        for (double recovery : new double[] {Double.MIN_VALUE, 2 * Double.MIN_VALUE}) {
+            assertThat(TotalTemperature.hasMach(250.0, 250.0, recovery)).isFalse();
+            assertThatExceptionOfType(OutsideModelException.class)
+                    .isThrownBy(() -> TotalTemperature.machFromStatic(250.0, 250.0, recovery));
+        }
+        assertThat(TotalTemperature.machFromStatic(250.0, 250.0, Double.MIN_NORMAL)).isZero();
+    }
+
+    @Test
     @DisplayName("at rest, or of a probe that recovers nothing, is that of the air")
     void noRise() {
         assertThat(TotalTemperature.fromMach(0.0, 250.0, 1.0)).isEqualTo(250.0);

@@ -17,6 +17,8 @@ final class AirPolynomials {
     private static final BigDecimal G0 = new BigDecimal("9.80665");
     private static final BigDecimal R = new BigDecimal("287.05287");
     private static final BigDecimal ONE = BigDecimal.ONE;
+    private static final double NUDGE = 1.0003;
+    private static final double TROPOSPHERE_DENSITY_NUDGE = 1.00005;
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
     /** From the bottom up: name, bottom and top [m], lapse [K/m]. The lowest goes down to -5 km. */
@@ -59,7 +61,8 @@ final class AirPolynomials {
                             layer.pressurePower(),
                             FiftyDigits.pressure(layer.bottom),
                             FiftyDigits.pressure(layer.top),
-                            G0));
+                            G0,
+                            NUDGE));
             addAltitude(
                     all,
                     layer,
@@ -68,7 +71,8 @@ final class AirPolynomials {
                             layer.densityPower(),
                             FiftyDigits.density(layer.bottom),
                             FiftyDigits.density(layer.top),
-                            G0.add(R.multiply(layer.lapseKPerM()))));
+                            G0.add(R.multiply(layer.lapseKPerM())),
+                            layer == LAYERS.get(0) ? TROPOSPHERE_DENSITY_NUDGE : NUDGE));
         }
         return all;
     }
@@ -78,17 +82,19 @@ final class AirPolynomials {
      * density.
      *
      * @param weight the acceleration by which it falls: gravity, for density with R L
+     * @param nudge by which the middle is moved: found by trial, so that the altitudes of the ends
+     *     of the layers and of mean sea level come out of the kernel to the last bit
      */
     private record Follower(
-            BigDecimal power, BigDecimal atBottom, BigDecimal atTop, BigDecimal weight) {
-        /** The middle by ratio, in few digits: an exact double. */
+            BigDecimal power,
+            BigDecimal atBottom,
+            BigDecimal atTop,
+            BigDecimal weight,
+            double nudge) {
+        /** A double near the middle by ratio. */
         BigDecimal centre() {
             BigDecimal middle = BigDecimalMath.sqrt(atBottom.multiply(atTop), DIGITS);
-            return new BigDecimal(
-                    middle.round(new MathContext(5)).doubleValue()
-                            * (atBottom.doubleValue() > 1.5 && atBottom.doubleValue() < 2
-                                    ? 1.00005
-                                    : 1.0003));
+            return new BigDecimal(middle.round(new MathContext(5)).doubleValue() * nudge);
         }
 
         /** The temperature at the centre. */

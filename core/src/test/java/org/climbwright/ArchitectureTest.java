@@ -1,5 +1,7 @@
 package org.climbwright;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -50,6 +52,7 @@ class ArchitectureTest {
                     "org.climbwright.atmosphere.StandardAirPolynomials",
                     "org.climbwright.atmosphere.UpperAirKernel",
                     "org.climbwright.atmosphere.DryAirArrays",
+                    "org.climbwright.atmosphere.kernel.DryAirKernel",
                     "org.climbwright.atmosphere.Geopotential",
                     "org.climbwright.airspeed.PitotTube",
                     "org.climbwright.airspeed.PitotPolynomials",
@@ -87,7 +90,10 @@ class ArchitectureTest {
         }
     }
 
-    /** A package below a room knows the room, and the room does not know it. */
+    /**
+     * A package within a room knows the room, and the room does not know it; but the kernels of a
+     * room know nothing.
+     */
     @ArchTest
     static void aRoomStandsOnItsOwn(JavaClasses all) {
         for (String room : List.of("atmosphere", "sounding")) {
@@ -96,10 +102,21 @@ class ArchitectureTest {
                     .that()
                     .resideInAPackage(name)
                     .should()
-                    .dependOnClassesThat()
-                    .resideInAPackage(name + ".*..")
+                    .dependOnClassesThat(
+                            resideInAPackage(name + ".*..")
+                                    .and(not(resideInAPackage(name + ".kernel"))))
                     .check(all);
         }
+        classes()
+                .that()
+                .resideInAPackage("org.climbwright.atmosphere.kernel")
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(
+                        "java.lang",
+                        "org.jspecify.annotations",
+                        "org.climbwright.atmosphere.kernel")
+                .check(all);
     }
 
     @ArchTest

@@ -1,10 +1,9 @@
 package org.climbwright.airspeed;
 
-import static org.climbwright.atmosphere.IcaoConstants.SEA_LEVEL_PRESSURE_PA;
 import static org.climbwright.atmosphere.IcaoConstants.SEA_LEVEL_SPEED_OF_SOUND_MPS;
 
 import org.climbwright.atmosphere.DryAir;
-import org.climbwright.atmosphere.DryAirArrays;
+import org.climbwright.atmosphere.kernel.DryAirKernel;
 import org.climbwright.numeric.Columns;
 
 /**
@@ -379,7 +378,7 @@ public final class AirspeedArrays {
         for (int i = from; i < to; i++) {
             double temperature = temperatureK[i];
             double felt = temperature * TotalTemperature.rise(mach[i], recoveryFactor);
-            out[i] = ofMach(mach[i], Columns.within(temperature, MIDDLE_K, REACH_K, felt));
+            out[i] = ofMach(mach[i], ofTemperature(temperature, felt));
         }
     }
 
@@ -389,8 +388,7 @@ public final class AirspeedArrays {
 
     private static int machsFromCas(
             double[] casMps, double[] pressurePa, double[] out, int from, int to) {
-        impactPressuresOfCas(casMps, out, from, to);
-        divideBy(pressurePa, out, MIDDLE_SUBSONIC_RATIO, REACH_SUBSONIC_RATIO, from, to);
+        impactRatiosOfCas(casMps, pressurePa, out, from, to);
         machsOfSubsonicRatios(out, from, to);
         return Columns.nextUnanswered(out, from, to);
     }
@@ -403,8 +401,7 @@ public final class AirspeedArrays {
 
     private static int machsFromTas(
             double[] tasMps, double[] temperatureK, double[] out, int from, int to) {
-        DryAirArrays.speedOfSound(temperatureK, out, from, to); // NaN stays for those it refuses
-        machsOfTas(tasMps, out, from, to);
+        machsOfTas(tasMps, temperatureK, out, from, to);
         return Columns.nextUnanswered(out, from, to);
     }
 
@@ -423,9 +420,7 @@ public final class AirspeedArrays {
 
     private static int casFromMachs(
             double[] mach, double[] pressurePa, double[] out, int from, int to) {
-        impactRatiosOfMachs(mach, out, from, to);
-        multiplyBy(pressurePa, out, from, to);
-        seaLevelRatios(out, from, to);
+        seaLevelRatiosOfMachs(mach, pressurePa, out, from, to);
         casOfRatios(out, from, to);
         return Columns.nextUnanswered(out, from, to);
     }
@@ -445,16 +440,27 @@ public final class AirspeedArrays {
 
     private static int tasFromMachs(
             double[] mach, double[] temperatureK, double[] out, int from, int to) {
-        DryAirArrays.speedOfSound(temperatureK, out, from, to); // NaN stays for those it refuses
-        tasOfMachs(mach, out, from, to);
+        tasOfMachs(mach, temperatureK, out, from, to);
         return Columns.nextUnanswered(out, from, to);
     }
 
-    private static void impactPressuresOfCas(double[] casMps, double[] out, int from, int to) {
+    private static void impactRatiosOfCas(
+            double[] casMps, double[] pressurePa, double[] out, int from, int to) {
         for (int i = from; i < to; i++) {
             double cas = casMps[i];
-            double impact = AirspeedConversion.impactOfSubsonicCas(cas);
-            out[i] = Columns.within(cas, MIDDLE_CAS_MPS, REACH_CAS_MPS, impact);
+            double ratio = AirspeedConversion.impactRatioOfSubsonicCas(cas, pressurePa[i]);
+            double known = Columns.within(cas, MIDDLE_CAS_MPS, REACH_CAS_MPS, ratio);
+            out[i] = ofSubsonicRatio(ratio, ofPressure(pressurePa[i], known));
+        }
+    }
+
+    private static void seaLevelRatiosOfMachs(
+            double[] mach, double[] pressurePa, double[] out, int from, int to) {
+        for (int i = from; i < to; i++) {
+            double ratio =
+                    AirspeedConversion.seaLevelImpactRatioOfSubsonicMach(mach[i], pressurePa[i]);
+            double known = Columns.within(mach[i], MIDDLE_SUBSONIC, REACH_SUBSONIC, ratio);
+            out[i] = ofSubsonicRatio(ratio, ofPressure(pressurePa[i], known));
         }
     }
 
@@ -493,13 +499,6 @@ public final class AirspeedArrays {
         }
     }
 
-    private static void seaLevelRatios(double[] out, int from, int to) {
-        for (int i = from; i < to; i++) {
-            double ratio = out[i] / SEA_LEVEL_PRESSURE_PA;
-            out[i] = Columns.within(ratio, MIDDLE_SUBSONIC_RATIO, REACH_SUBSONIC_RATIO, ratio);
-        }
-    }
-
     private static void casOfRatios(double[] out, int from, int to) {
         for (int i = from; i < to; i++) {
             double machSquare = PitotTube.squareBelowMachOne(out[i]);
@@ -523,23 +522,32 @@ public final class AirspeedArrays {
         }
     }
 
-    /** Of true airspeeds and the speeds of sound that stand where the results go. */
-    private static void machsOfTas(double[] tasMps, double[] out, int from, int to) {
+    private static void machsOfTas(
+            double[] tasMps, double[] temperatureK, double[] out, int from, int to) {
         for (int i = from; i < to; i++) {
-            double mach = tasMps[i] / out[i];
-            out[i] = ofMach(mach, mach);
+            double mach = tasMps[i] / DryAirKernel.speedOfSound(temperatureK[i]);
+            out[i] = ofMach(mach, ofTemperature(temperatureK[i], mach));
         }
     }
 
-    /** Of Mach numbers and the speeds of sound that stand where the results go. */
-    private static void tasOfMachs(double[] mach, double[] out, int from, int to) {
+    private static void tasOfMachs(
+            double[] mach, double[] temperatureK, double[] out, int from, int to) {
         for (int i = from; i < to; i++) {
-            out[i] = ofMach(mach[i], mach[i] * out[i]);
+            double tas = mach[i] * DryAirKernel.speedOfSound(temperatureK[i]);
+            out[i] = ofMach(mach[i], ofTemperature(temperatureK[i], tas));
         }
+    }
+
+    private static double ofSubsonicRatio(double ratio, double result) {
+        return Columns.within(ratio, MIDDLE_SUBSONIC_RATIO, REACH_SUBSONIC_RATIO, result);
     }
 
     private static double ofPressure(double pressurePa, double result) {
         return Columns.within(pressurePa, MIDDLE_PA, REACH_PA, result);
+    }
+
+    private static double ofTemperature(double temperatureK, double result) {
+        return Columns.within(temperatureK, MIDDLE_K, REACH_K, result);
     }
 
     private static double ofMach(double mach, double result) {

@@ -98,7 +98,7 @@ public final class AirspeedConversion {
     public static boolean coversCas(double casMps, double pressurePa) {
         return PRESSURE.covers(pressurePa)
                 && CAS.covers(casMps)
-                && impactOfCas(casMps) <= pressurePa * (HIGHEST_IMPACT * ROUNDING);
+                && coversRatio(impactRatioOfCas(casMps, pressurePa));
     }
 
     /**
@@ -138,8 +138,7 @@ public final class AirspeedConversion {
     public static boolean hasCas(double mach, double pressurePa) {
         return MACH.covers(mach)
                 && PRESSURE.covers(pressurePa)
-                && coversImpactPressure(
-                        pressurePa * PitotTube.impactRatio(mach * mach), SEA_LEVEL_PRESSURE_PA);
+                && coversRatio(seaLevelImpactRatioOfMach(mach, pressurePa));
     }
 
     /**
@@ -152,7 +151,7 @@ public final class AirspeedConversion {
     public static boolean coversImpactPressure(double impactPressurePa, double pressurePa) {
         return PRESSURE.covers(pressurePa)
                 && impactPressurePa >= 0.0
-                && impactPressurePa <= pressurePa * (HIGHEST_IMPACT * ROUNDING);
+                && coversRatio(impactPressurePa / pressurePa);
     }
 
     /**
@@ -178,12 +177,12 @@ public final class AirspeedConversion {
      */
     public static double machFromCas(double casMps, double pressurePa) {
         PRESSURE.check(pressurePa);
-        double impactPa = CAS.covers(casMps) ? impactOfCas(casMps) : Double.NaN;
-        if (!(impactPa <= pressurePa * (HIGHEST_IMPACT * ROUNDING))) {
+        double ratio = CAS.covers(casMps) ? impactRatioOfCas(casMps, pressurePa) : Double.NaN;
+        if (!coversRatio(ratio)) {
             throw new OutsideModelException(
                     "calibrated airspeed", casMps, 0.0, highestCas(pressurePa), "m/s", PERFECT_GAS);
         }
-        return machOfRatio(impactPa / pressurePa);
+        return machOfRatio(ratio);
     }
 
     /**
@@ -227,7 +226,7 @@ public final class AirspeedConversion {
 
     /**
      * Returns the Mach number of an impact pressure: {@code M² = 5 ((qc / p + 1)^(2/7) - 1)} up to
-     * Mach 1; beyond, the inverse of Rayleigh's formula, in two steps of third order.
+     * Mach 1; beyond, the inverse of Rayleigh's formula.
      *
      * @param impactPressurePa impact pressure [Pa], from 0 to 31.65 times the static pressure
      * @param pressurePa static pressure [Pa], 0.1 to 1e6
@@ -239,13 +238,7 @@ public final class AirspeedConversion {
     public static double machFromImpactPressure(double impactPressurePa, double pressurePa) {
         PRESSURE.check(pressurePa);
         if (!coversImpactPressure(impactPressurePa, pressurePa)) {
-            throw new OutsideModelException(
-                    "impact pressure",
-                    impactPressurePa,
-                    0.0,
-                    HIGHEST_IMPACT * pressurePa,
-                    "Pa",
-                    PERFECT_GAS);
+            throw noImpactPressure(impactPressurePa, pressurePa);
         }
         return machOfRatio(impactPressurePa / pressurePa);
     }
@@ -261,7 +254,12 @@ public final class AirspeedConversion {
      * @source see the class comment
      */
     public static double casFromMach(double mach, double pressurePa) {
-        return casFromImpactPressure(impactPressureFromMach(mach, pressurePa));
+        PRESSURE.check(pressurePa);
+        double ratio = seaLevelImpactRatioOfMach(MACH.check(mach), pressurePa);
+        if (!coversRatio(ratio)) {
+            throw noImpactPressure(SEA_LEVEL_PRESSURE_PA * ratio, SEA_LEVEL_PRESSURE_PA);
+        }
+        return SEA_LEVEL_SPEED_OF_SOUND_MPS * machOfRatio(ratio);
     }
 
     /**
@@ -318,7 +316,7 @@ public final class AirspeedConversion {
      * @source see the class comment
      */
     public static double impactPressureFromCas(double casMps) {
-        return impactOfCas(CAS.check(casMps));
+        return SEA_LEVEL_PRESSURE_PA * impactRatioOfCas(CAS.check(casMps));
     }
 
     /**
@@ -414,15 +412,29 @@ public final class AirspeedConversion {
                 / PitotTube.impactRatio(CROSSOVER_MACH.check(mach) * mach);
     }
 
-    private static double impactOfCas(double casMps) {
-        double square = casMps * casMps * PitotPolynomials.INVERSE_SOUND_SQUARE;
-        return SEA_LEVEL_PRESSURE_PA * PitotTube.impactRatio(square);
+    private static double impactRatioOfCas(double casMps) {
+        return PitotTube.impactRatio(casMps * casMps * PitotPolynomials.INVERSE_SOUND_SQUARE);
     }
 
-    /** The impact pressure of a calibrated airspeed below the speed of sound at sea level. */
-    static double impactOfSubsonicCas(double casMps) {
+    /** Impact pressure over the static pressure at a level; the division waits for nothing. */
+    private static double impactRatioOfCas(double casMps, double pressurePa) {
+        return impactRatioOfCas(casMps) * (SEA_LEVEL_PRESSURE_PA / pressurePa);
+    }
+
+    /** The same below the speed of sound at sea level. */
+    static double impactRatioOfSubsonicCas(double casMps, double pressurePa) {
         double square = casMps * casMps * PitotPolynomials.INVERSE_SOUND_SQUARE;
-        return SEA_LEVEL_PRESSURE_PA * PitotTube.subsonic(square);
+        return PitotTube.subsonic(square) * (SEA_LEVEL_PRESSURE_PA / pressurePa);
+    }
+
+    /** Impact pressure over the static pressure at sea level. */
+    private static double seaLevelImpactRatioOfMach(double mach, double pressurePa) {
+        return PitotTube.impactRatio(mach * mach) * (pressurePa / SEA_LEVEL_PRESSURE_PA);
+    }
+
+    /** The same up to Mach 1. */
+    static double seaLevelImpactRatioOfSubsonicMach(double mach, double pressurePa) {
+        return PitotTube.subsonic(mach * mach) * (pressurePa / SEA_LEVEL_PRESSURE_PA);
     }
 
     private static double easAtMachOne(double pressurePa) {
@@ -431,7 +443,18 @@ public final class AirspeedConversion {
 
     /** The equivalent airspeed of Mach 1. */
     static double machOneEas(double pressurePa) {
-        return SEA_LEVEL_SPEED_OF_SOUND_MPS * Math.sqrt(pressurePa / SEA_LEVEL_PRESSURE_PA);
+        return Math.sqrt(PitotPolynomials.SQUARE_PER_PASCAL * pressurePa);
+    }
+
+    private static OutsideModelException noImpactPressure(
+            double impactPressurePa, double pressurePa) {
+        return new OutsideModelException(
+                "impact pressure",
+                impactPressurePa,
+                0.0,
+                HIGHEST_IMPACT * pressurePa,
+                "Pa",
+                PERFECT_GAS);
     }
 
     private static double highestCas(double pressurePa) {
@@ -439,9 +462,16 @@ public final class AirspeedConversion {
         return SEA_LEVEL_SPEED_OF_SOUND_MPS * machOfRatio(ratio);
     }
 
+    /** The first question is asked because {@link PitotTube} asks it too. */
+    private static boolean coversRatio(double impactRatio) {
+        return impactRatio <= PitotTube.SONIC || impactRatio <= HIGHEST_IMPACT * ROUNDING;
+    }
+
     /** Rounding could end an ulp beyond the closed range that the door has checked. */
-    private static double machOfRatio(double ratio) {
-        double mach = Math.sqrt(PitotTube.machSquare(ratio));
-        return mach > HIGHEST_MACH ? HIGHEST_MACH : mach; // foreseen, which a min is not
+    private static double machOfRatio(double impactRatio) {
+        if (impactRatio <= PitotTube.SONIC) {
+            return Math.sqrt(PitotTube.subsonicSquare(impactRatio));
+        }
+        return Math.min(HIGHEST_MACH, Math.sqrt(PitotTube.supersonicSquare(impactRatio)));
     }
 }

@@ -21,64 +21,61 @@ final class PitotPolynomials {
     /** One over the square of the speed of sound at sea level [s²/m²]. */
     static final double INVERSE_SOUND_SQUARE = 8.635578711531408E-6;
 
+    /** The square of the equivalent airspeed of Mach 1 over pressure [m²/(s²·Pa)]. */
+    static final double SQUARE_PER_PASCAL = 1.1428571259481866;
+
     /** The largest 1 / (q + 1) of Rayleigh's formula, at M² = 1/2. */
     static final double BRANCH = 0.6697959533607681;
 
-    static final double SUBSONIC_RATIO_FACTOR_CENTRE = 0.5;
-
-    static final double SUBSONIC_RATIO_FACTOR_HEAD = 0.7919291538289435;
+    static final double SUBSONIC_RATIO_EXCESS_CENTRE = 0.5;
 
     /**
-     * Impact ratio over the square of the Mach number x, up to Mach 1, less its head. Of x from 0
-     * to 1, taken from its centre; degree 9, error 5.9E-18.
+     * What the impact ratio over the square of the Mach number, x, exceeds 1, up to Mach 1. Of x
+     * from 0 to 1, taken from its centre; degree 9, error 9.8E-18.
      */
-    static double subsonicRatioFactor(double x) {
+    static double subsonicRatioExcess(double x) {
         double x2 = x * x;
         double x4 = x2 * x2;
-        double x8 = x4 * x4;
         double c8to9 = Math.fma(x, 1.724248574508282E-11, -1.715961621227204E-10);
         double c6to7 = Math.fma(x, 1.8658905318672822E-9, -2.331866060636455E-8);
+        double c6to9 = Math.fma(x2, c8to9, c6to7);
         double c4to5 = Math.fma(x, 3.564031646787324E-7, -7.76256310910419E-6);
-        double c4to7 = Math.fma(x2, c6to7, c4to5);
         double c2to3 = Math.fma(x, 4.2102116433806973E-4, 0.018143644260809288);
-        double c0to1 = Math.fma(x, 0.19282388114234988, -5.166554689292889E-17);
-        double c0to3 = Math.fma(x2, c2to3, c0to1);
-        double c0to7 = Math.fma(x4, c4to7, c0to3);
-        return Math.fma(x8, c8to9, c0to7);
+        double c2to5 = Math.fma(x2, c4to5, c2to3);
+        double c2to9 = Math.fma(x4, c6to9, c2to5);
+        double c0to1 = Math.fma(x, 0.19282388114234988, -0.2080708461710566);
+        return Math.fma(x2, c2to9, c0to1);
     }
 
-    static final double SUBSONIC_SQUARE_FACTOR_CENTRE = 0.4375;
-
-    static final double SUBSONIC_SQUARE_FACTOR_HEAD = 1.2486116485743255;
+    static final double SUBSONIC_SQUARE_EXCESS_CENTRE = 0.4375;
 
     /**
-     * Square of the Mach number over the impact ratio x, up to Mach 1, less its head. Of x from 0
-     * to 0.892929, taken from its centre; degree 19, error 1.6E-17.
+     * What the square of the Mach number over the impact ratio, x, exceeds 1, up to Mach 1. Of x
+     * from 0 to 0.892929, taken from its centre; degree 19, error 1.7E-17.
      */
-    static double subsonicSquareFactor(double x) {
+    static double subsonicSquareExcess(double x) {
         double x2 = x * x;
         double x4 = x2 * x2;
         double x8 = x4 * x4;
-        double x16 = x8 * x8;
         double c18to19 = Math.fma(x, -3.619710709701825E-5, 6.190320514872785E-5);
         double c16to17 = Math.fma(x, -5.952161936273523E-5, 8.628377659157764E-5);
-        double c16to19 = Math.fma(x2, c18to19, c16to17);
         double c14to15 = Math.fma(x, -1.4903788561000702E-4, 2.346760182602937E-4);
+        double c14to17 = Math.fma(x2, c16to17, c14to15);
         double c12to13 = Math.fma(x, -3.646382578843278E-4, 5.753018311340665E-4);
-        double c12to15 = Math.fma(x2, c14to15, c12to13);
         double c10to11 = Math.fma(x, -9.15666201264088E-4, 0.0014694305813894642);
+        double c10to13 = Math.fma(x2, c12to13, c10to11);
+        double c10to17 = Math.fma(x4, c14to17, c10to13);
+        double c10to19 = Math.fma(x8, c18to19, c10to17);
         double c8to9 = Math.fma(x, -0.002382597321940752, 0.003912229458421405);
-        double c8to11 = Math.fma(x2, c10to11, c8to9);
-        double c8to15 = Math.fma(x4, c12to15, c8to11);
         double c6to7 = Math.fma(x, -0.0065245707302232885, 0.011097990538619117);
+        double c6to9 = Math.fma(x2, c8to9, c6to7);
         double c4to5 = Math.fma(x, -0.019371642859645904, 0.03503327323501345);
-        double c4to7 = Math.fma(x2, c6to7, c4to5);
         double c2to3 = Math.fma(x, -0.06671968801618001, 0.13806109491588248);
-        double c0to1 = Math.fma(x, -0.3342809205384325, -8.473541097379008E-17);
-        double c0to3 = Math.fma(x2, c2to3, c0to1);
-        double c0to7 = Math.fma(x4, c4to7, c0to3);
-        double c0to15 = Math.fma(x8, c8to15, c0to7);
-        return Math.fma(x16, c16to19, c0to15);
+        double c2to5 = Math.fma(x2, c4to5, c2to3);
+        double c2to9 = Math.fma(x4, c6to9, c2to5);
+        double c2to19 = Math.fma(x8, c10to19, c2to9);
+        double c0to1 = Math.fma(x, -0.3342809205384325, 0.2486116485743254);
+        return Math.fma(x2, c2to19, c0to1);
     }
 
     /**

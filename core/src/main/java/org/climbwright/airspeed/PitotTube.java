@@ -11,10 +11,11 @@ import static org.climbwright.airspeed.PitotPolynomials.*;
  * shock stands before the tube, {@code q = 1.2^(7/2) 6^(5/2) M^7 / (7 M² - 1)^(5/2) - 1}
  * (Rayleigh). Both are the same at Mach 1 up to their second derivative.
  *
- * <p>Up to Mach 1 each way is the argument times a polynomial of it. Beyond, it is a straight line
- * and a small rest: of {@code 1 / (7 M² - 1)} one way; the other way of {@code sqrt(BRANCH - 1 / (q
- * + 1))}, a variable in which the formula and its branch below Mach 1 are one smooth curve.
- * Neighbouring doubles stay in order, since whatever is large is rounded once.
+ * <p>Up to Mach 1 each way is the argument and a part of it, which a polynomial of it tells.
+ * Beyond, it is a straight line and a small rest: of {@code 1 / (7 M² - 1)} one way; the other way
+ * of {@code sqrt(BRANCH - 1 / (q + 1))}, a variable in which the formula and its branch below Mach
+ * 1 are one smooth curve. Neighbouring doubles stay in order, since whatever is large is rounded
+ * once.
  *
  * <p>Checks nothing: whoever asks keeps squares from 0 to 25.
  *
@@ -38,8 +39,8 @@ final class PitotTube {
 
     /** {@link #impactRatio} up to Mach 1. */
     static double subsonic(double machSquare) {
-        double rest = subsonicRatioFactor(machSquare - SUBSONIC_RATIO_FACTOR_CENTRE);
-        return times(machSquare, SUBSONIC_RATIO_FACTOR_HEAD, rest);
+        double excess = subsonicRatioExcess(machSquare - SUBSONIC_RATIO_EXCESS_CENTRE);
+        return Math.fma(machSquare, excess, machSquare);
     }
 
     /** {@link #machSquare} up to Mach 1. */
@@ -50,8 +51,8 @@ final class PitotTube {
 
     /** {@link #subsonicSquare}, but for the last ulp at Mach 1. */
     static double squareBelowMachOne(double impactRatio) {
-        double rest = subsonicSquareFactor(impactRatio - SUBSONIC_SQUARE_FACTOR_CENTRE);
-        return times(impactRatio, SUBSONIC_SQUARE_FACTOR_HEAD, rest);
+        double excess = subsonicSquareExcess(impactRatio - SUBSONIC_SQUARE_EXCESS_CENTRE);
+        return Math.fma(impactRatio, excess, impactRatio);
     }
 
     /** {@link #impactRatio} from Mach 1. */
@@ -66,12 +67,5 @@ final class PitotTube {
         double rest = supersonicSquareRest(root - SUPERSONIC_SQUARE_REST_CENTRE);
         return Math.max(
                 1.0, Math.fma(INVERSE_SLOPE, impactRatio, SUPERSONIC_SQUARE_REST_HEAD + rest));
-    }
-
-    /** {@code factor (head + rest)}, in which the rounding error of the sum is carried on. */
-    private static double times(double factor, double head, double rest) {
-        double sum = head + rest;
-        double lost = (head - sum) + rest;
-        return Math.fma(factor, sum, factor * lost);
     }
 }

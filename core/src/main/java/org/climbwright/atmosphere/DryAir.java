@@ -1,8 +1,6 @@
 package org.climbwright.atmosphere;
 
-import static org.climbwright.atmosphere.IcaoConstants.GAS_CONSTANT_J_PER_KG_K;
-import static org.climbwright.atmosphere.IcaoConstants.HEAT_CAPACITY_RATIO;
-
+import org.climbwright.atmosphere.kernel.DryAirKernel;
 import org.climbwright.quantity.ModelRange;
 
 /**
@@ -66,12 +64,7 @@ public final class DryAir {
      * @source see the class comment
      */
     public static double density(double pressurePa, double temperatureK) {
-        return densityOf(PRESSURE.check(pressurePa), TEMPERATURE.check(temperatureK));
-    }
-
-    /** {@link #density} that checks nothing. */
-    static double densityOf(double pressurePa, double temperatureK) {
-        return pressurePa / (GAS_CONSTANT_J_PER_KG_K * temperatureK);
+        return DryAirKernel.density(PRESSURE.check(pressurePa), TEMPERATURE.check(temperatureK));
     }
 
     /**
@@ -84,12 +77,7 @@ public final class DryAir {
      * @source see the class comment
      */
     public static double speedOfSound(double temperatureK) {
-        return soundOf(TEMPERATURE.check(temperatureK));
-    }
-
-    /** {@link #speedOfSound} that checks nothing. */
-    static double soundOf(double temperatureK) {
-        return Math.sqrt(HEAT_CAPACITY_RATIO * GAS_CONSTANT_J_PER_KG_K * temperatureK);
+        return DryAirKernel.speedOfSound(TEMPERATURE.check(temperatureK));
     }
 
     /**

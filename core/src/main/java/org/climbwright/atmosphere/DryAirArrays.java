@@ -1,5 +1,6 @@
 package org.climbwright.atmosphere;
 
+import org.climbwright.atmosphere.kernel.DryAirKernel;
 import org.climbwright.numeric.Columns;
 
 /**
@@ -97,7 +98,7 @@ public final class DryAirArrays {
             double[] pressurePa, double[] temperatureK, double[] out, int from, int to) {
         for (int i = from; i < to; i++) {
             double pressure = pressurePa[i];
-            double density = DryAir.densityOf(pressure, temperatureK[i]);
+            double density = DryAirKernel.density(pressure, temperatureK[i]);
             out[i] =
                     ofTemperature(
                             temperatureK[i],
@@ -109,7 +110,7 @@ public final class DryAirArrays {
     private static int speedsOfSound(double[] temperatureK, double[] out, int from, int to) {
         for (int i = from; i < to; i++) {
             double temperature = temperatureK[i];
-            out[i] = ofTemperature(temperature, DryAir.soundOf(temperature));
+            out[i] = ofTemperature(temperature, DryAirKernel.speedOfSound(temperature));
         }
         return Columns.nextUnanswered(out, from, to);
     }

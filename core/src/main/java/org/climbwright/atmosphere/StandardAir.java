@@ -157,7 +157,10 @@ public final class StandardAir {
      */
     public static double altitudeFromDensity(double densityKgPerM3) {
         double altitudeM = StandardAirKernel.altitudeFromDensity(DENSITY.check(densityKgPerM3));
-        return Math.max(LayeredAir.LOWEST_M, Math.min(LayeredAir.HIGHEST_M, altitudeM));
+        if (altitudeM < LayeredAir.LOWEST_M) {
+            return LayeredAir.LOWEST_M;
+        }
+        return altitudeM > LayeredAir.HIGHEST_M ? LayeredAir.HIGHEST_M : altitudeM;
     }
 
     /**

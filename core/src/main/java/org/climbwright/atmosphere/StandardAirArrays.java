@@ -67,7 +67,7 @@ public final class StandardAirArrays {
         Columns.check(altitudeM, temperatureK, from, to);
         int refused = 0;
         for (int start = from; start < to; ) {
-            int end = Columns.blockEnd(start, to);
+            int end = Columns.layerBlockEnd(start, to);
             for (int i = temperatures(altitudeM, temperatureK, start, end);
                     i < end;
                     i = Columns.nextUnanswered(temperatureK, i + 1, end)) {
@@ -98,7 +98,7 @@ public final class StandardAirArrays {
         Columns.check(altitudeM, pressurePa, from, to);
         int refused = 0;
         for (int start = from; start < to; ) {
-            int end = Columns.blockEnd(start, to);
+            int end = Columns.layerBlockEnd(start, to);
             for (int i = pressures(altitudeM, pressurePa, start, end);
                     i < end;
                     i = Columns.nextUnanswered(pressurePa, i + 1, end)) {
@@ -129,7 +129,7 @@ public final class StandardAirArrays {
         Columns.check(altitudeM, densityKgPerM3, from, to);
         int refused = 0;
         for (int start = from; start < to; ) {
-            int end = Columns.blockEnd(start, to);
+            int end = Columns.layerBlockEnd(start, to);
             for (int i = densities(altitudeM, densityKgPerM3, start, end);
                     i < end;
                     i = Columns.nextUnanswered(densityKgPerM3, i + 1, end)) {
@@ -160,7 +160,7 @@ public final class StandardAirArrays {
         Columns.check(pressurePa, altitudeM, from, to);
         int refused = 0;
         for (int start = from; start < to; ) {
-            int end = Columns.blockEnd(start, to);
+            int end = Columns.layerBlockEnd(start, to);
             for (int i = altitudesFromPressure(pressurePa, altitudeM, start, end);
                     i < end;
                     i = Columns.nextUnanswered(altitudeM, i + 1, end)) {
@@ -191,7 +191,7 @@ public final class StandardAirArrays {
         Columns.check(densityKgPerM3, altitudeM, from, to);
         int refused = 0;
         for (int start = from; start < to; ) {
-            int end = Columns.blockEnd(start, to);
+            int end = Columns.layerBlockEnd(start, to);
             for (int i = altitudesFromDensity(densityKgPerM3, altitudeM, start, end);
                     i < end;
                     i = Columns.nextUnanswered(altitudeM, i + 1, end)) {

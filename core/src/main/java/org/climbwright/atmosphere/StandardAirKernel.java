@@ -251,14 +251,15 @@ final class StandardAirKernel {
      * so that neighbours stay in order.
      */
     static double altitude(double z, double bend, double power, double spanM, double centreM) {
-        double u = Math.fma(z, z * z * bend, z);
+        double cube = z * (z * z);
+        double u = Math.fma(cube, bend, z);
         double g = power * u;
-        double beyondLinear = Math.fma(z, z * z * bend, g * u / (1.0 - g));
+        double beyondLinear = Math.fma(cube, bend, g * u / (1.0 - g));
         return centreM + Math.fma(spanM, z, spanM * beyondLinear);
     }
 
     /** The same where the temperature does not follow the pressure: {@code centreM + spanM u}. */
     static double isothermalAltitude(double z, double bend, double spanM, double centreM) {
-        return centreM + Math.fma(spanM, z, spanM * (z * (z * z * bend)));
+        return centreM + Math.fma(spanM, z, spanM * (z * (z * z) * bend));
     }
 }

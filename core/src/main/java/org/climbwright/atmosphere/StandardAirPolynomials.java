@@ -153,7 +153,6 @@ final class StandardAirPolynomials {
         double x2 = x * x;
         double x4 = x2 * x2;
         double x8 = x4 * x4;
-        double x16 = x8 * x8;
         double c16to17 = Math.fma(x, 9.345395252109895E-80, 5.1400212336877365E-75);
         double c14to15 = Math.fma(x, 2.5285368956598643E-70, 1.3216410454913087E-65);
         double c12to13 = Math.fma(x, 6.745342303421386E-61, 3.3278273520390485E-56);
@@ -162,6 +161,7 @@ final class StandardAirPolynomials {
         double c8to9 = Math.fma(x, 3.1945295277173597E-42, 1.3333797611619116E-37);
         double c8to11 = Math.fma(x2, c10to11, c8to9);
         double c8to15 = Math.fma(x4, c12to15, c8to11);
+        double c8to17 = Math.fma(x8, c16to17, c8to15);
         double c6to7 = Math.fma(x, 5.2482419003240695E-33, 1.927496278321016E-28);
         double c4to5 = Math.fma(x, 6.513575823337768E-24, 1.986831890297677E-19);
         double c4to7 = Math.fma(x2, c6to7, c4to5);
@@ -169,8 +169,7 @@ final class StandardAirPolynomials {
         double c0to1 = Math.fma(x, 2.1107534147508455E-6, 7.722844666011889E-19);
         double c0to3 = Math.fma(x2, c2to3, c0to1);
         double c0to7 = Math.fma(x4, c4to7, c0to3);
-        double c0to15 = Math.fma(x8, c8to15, c0to7);
-        return Math.fma(x16, c16to17, c0to15);
+        return Math.fma(x8, c8to17, c0to7);
     }
 
     /** Pressure at the top, 51000 m. */
@@ -538,7 +537,6 @@ final class StandardAirPolynomials {
         double x2 = x * x;
         double x4 = x2 * x2;
         double x8 = x4 * x4;
-        double x16 = x8 * x8;
         double c14to15 = Math.fma(x, -1.9142883442122969, 2.118723368600701);
         double c12to13 = Math.fma(x, -1.358690376606298, 0.6694888235250526);
         double c12to15 = Math.fma(x2, c14to15, c12to13);
@@ -546,6 +544,7 @@ final class StandardAirPolynomials {
         double c8to9 = Math.fma(x, 0.03762258016202702, 0.05235031813516926);
         double c8to11 = Math.fma(x2, c10to11, c8to9);
         double c8to15 = Math.fma(x4, c12to15, c8to11);
+        double c8to16 = Math.fma(x8, 0.9096892170245957, c8to15);
         double c6to7 = Math.fma(x, 0.05723268333160689, 0.0651023917388428);
         double c4to5 = Math.fma(x, 0.07525022291728664, 0.08911949767851127);
         double c4to7 = Math.fma(x2, c6to7, c4to5);
@@ -553,8 +552,7 @@ final class StandardAirPolynomials {
         double c0to1 = Math.fma(x, 0.19776689703397948, 0.33109421398075023);
         double c0to3 = Math.fma(x2, c2to3, c0to1);
         double c0to7 = Math.fma(x4, c4to7, c0to3);
-        double c0to15 = Math.fma(x8, c8to15, c0to7);
-        return Math.fma(x16, 0.9096892170245957, c0to15);
+        return Math.fma(x8, c8to16, c0to7);
     }
 
     /** Density about which z is taken. */

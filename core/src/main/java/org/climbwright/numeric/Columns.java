@@ -14,6 +14,9 @@ public final class Columns {
     /** So many results and arguments stay in the nearest cache. */
     private static final int BLOCK = 512;
 
+    /** A block that is more often within one layer of air. */
+    private static final int LAYER_BLOCK = 256;
+
     private static final int SAMPLE = 32;
 
     private Columns() {}
@@ -49,6 +52,18 @@ public final class Columns {
     }
 
     /**
+     * Returns where the block that starts at an index ends, where a block of one layer is faster
+     * than one of two.
+     *
+     * @param start first index of the block
+     * @param to index after the last of the span
+     * @return index after the last of the block
+     */
+    public static int layerBlockEnd(int start, int to) {
+        return start + Math.min(LAYER_BLOCK, to - start);
+    }
+
+    /**
      * Returns a result where a value lies within a reach of a centre, and NaN beyond.
      *
      * <p>Beyond the reach the product overflows, and 0 times infinity is no number: so a loop
@@ -56,12 +71,16 @@ public final class Columns {
      *
      * @param value what has a range
      * @param centre the middle of the range
-     * @param reach half the width of the range
+     * @param reach half the width of the range, 0.25 or more
      * @param result a finite number
      * @return the result, or NaN
      */
     public static double within(double value, double centre, double reach, double result) {
-        return Math.fma(0.0, (value - centre) * (1.0 / reach) * Double.MAX_VALUE, result);
+        if (reach >= 1.0) { // a constant where this is called, and so is what it divides
+            return Math.fma(0.0, (value - centre) * (Double.MAX_VALUE / reach), result);
+        }
+        double away = Math.fma(4.0, value, -4.0 * centre);
+        return Math.fma(0.0, away * (Double.MAX_VALUE / (4.0 * reach)), result);
     }
 
     /**

@@ -15,6 +15,8 @@ final class PitotPolynomials {
     private static final BigDecimal SEVEN = BigDecimal.valueOf(7);
     private static final BigDecimal HIGHEST_SQUARE = BigDecimal.valueOf(25);
 
+    private static final BigDecimal SEA_LEVEL = BigDecimal.valueOf(101325);
+
     private static final BigDecimal SONIC = new BigDecimal("1.2").pow(7).sqrt(DIGITS).subtract(ONE);
 
     /** To which (q + 1) / M² falls as the Mach number grows. */
@@ -50,26 +52,33 @@ final class PitotPolynomials {
                         "One over the square of the speed of sound at sea level [s²/m²].",
                         ONE.divide(FiftyDigits.seaLevelSpeedOfSound().pow(2), DIGITS)),
                 new Constant(
+                        "squarePerPascal",
+                        "The square of the equivalent airspeed of Mach 1 over pressure"
+                                + " [m²/(s²·Pa)].",
+                        FiftyDigits.seaLevelSpeedOfSound().pow(2).divide(SEA_LEVEL, DIGITS)),
+                new Constant(
                         "branch",
                         "The largest 1 / (q + 1) of Rayleigh's formula, at M² = 1/2.",
                         BRANCH),
                 new Polynomial(
-                                "subsonicRatioFactor",
-                                "Impact ratio over the square of the Mach number x, up to Mach 1",
+                                "subsonicRatioExcess",
+                                "What the impact ratio over the square of the Mach number, x,"
+                                        + " exceeds 1, up to Mach 1",
                                 BigDecimal.ZERO,
                                 ONE,
                                 new BigDecimal("0.5"),
-                                PitotPolynomials::subsonicRatio)
-                        .withHead()
+                                x -> subsonicRatio(x).subtract(ONE))
+                        .steady()
                         .weighedBy(x -> ONE.divide(subsonicRatio(x), DIGITS)),
                 new Polynomial(
-                                "subsonicSquareFactor",
-                                "Square of the Mach number over the impact ratio x, up to Mach 1",
+                                "subsonicSquareExcess",
+                                "What the square of the Mach number over the impact ratio, x,"
+                                        + " exceeds 1, up to Mach 1",
                                 BigDecimal.ZERO,
                                 SONIC,
                                 new BigDecimal("0.4375"),
-                                PitotPolynomials::subsonicSquare)
-                        .withHead()
+                                x -> subsonicSquare(x).subtract(ONE))
+                        .steady()
                         .weighedBy(x -> ONE.divide(subsonicSquare(x), DIGITS)),
                 new Polynomial(
                                 "supersonicRatioRest",

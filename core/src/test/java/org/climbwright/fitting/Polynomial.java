@@ -20,6 +20,9 @@ final class Polynomial implements Printed {
     private static final int HIGHEST_DEGREE = 31;
     private static final int LINE = 100;
 
+    /** Of x in Estrin's scheme; one more would be another product and gain no time. */
+    private static final int HIGHEST_POWER = 8;
+
     private final String name;
     private final String meaning;
     private final BigDecimal from;
@@ -28,6 +31,7 @@ final class Polynomial implements Printed {
     private final UnaryOperator<BigDecimal> function;
     private UnaryOperator<BigDecimal> weight = x -> BigDecimal.ONE;
     private boolean hasHead;
+    private boolean isSteady;
 
     /**
      * A polynomial of a variable.
@@ -60,6 +64,15 @@ final class Polynomial implements Printed {
     /** The same without its value at the centre, which the caller adds with the error it makes. */
     Polynomial withHead() {
         hasHead = true;
+        return this;
+    }
+
+    /**
+     * The same with its straight line added last, so that no more than two roundings are as large
+     * as the value: neighbouring arguments hardly disagree.
+     */
+    Polynomial steady() {
+        isSteady = true;
         return this;
     }
 
@@ -118,7 +131,8 @@ final class Polynomial implements Printed {
                                 + error.round(new MathContext(2, RoundingMode.UP)).doubleValue()
                                 + "."));
         text.append("    static double ").append(name).append("(double x) {\n");
-        for (int power = 2; power < coefficients.length; power *= 2) {
+        int count = isSteady ? coefficients.length - 2 : coefficients.length;
+        for (int power = 2; power <= HIGHEST_POWER && power < count; power *= 2) {
             String half = power == 2 ? "x" : "x" + power / 2;
             text.append("        double x").append(power).append(" = ");
             text.append(half).append(" * ").append(half).append(";\n");
@@ -132,17 +146,19 @@ final class Polynomial implements Printed {
     }
 
     /** Estrin's scheme: halves that know nothing of each other, so that they run side by side. */
-    private static String estrin(double[] coefficients, int from, int to, List<String> sums) {
+    private String estrin(double[] coefficients, int from, int to, List<String> sums) {
         int count = to - from;
         if (count == 1) {
             return Double.toString(coefficients[from]);
         }
-        int split = Integer.highestOneBit(count - 1);
+        boolean isWhole = count == coefficients.length;
+        int split =
+                isWhole && isSteady ? 2 : Math.min(HIGHEST_POWER, Integer.highestOneBit(count - 1));
         String high = estrin(coefficients, from + split, to, sums);
         String low = estrin(coefficients, from, from + split, sums);
         String power = split == 1 ? "x" : "x" + split;
         String sum = "Math.fma(" + power + ", " + high + ", " + low + ")";
-        if (count == coefficients.length) {
+        if (isWhole) {
             return sum;
         }
         String variable = "c" + from + "to" + (to - 1);

@@ -33,6 +33,8 @@ class ColumnsTest {
     void blocks() {
         assertThat(Columns.blockEnd(3, 10)).isEqualTo(10);
         assertThat(Columns.blockEnd(0, 100_000)).isBetween(1, 99_999);
+        assertThat(Columns.layerBlockEnd(0, 100_000)).isBetween(1, 99_999);
+        assertThat(Columns.layerBlockEnd(3, 10)).isEqualTo(10);
         assertThat(Columns.blockEnd(Integer.MAX_VALUE - 5, Integer.MAX_VALUE))
                 .isEqualTo(Integer.MAX_VALUE);
     }
@@ -40,7 +42,7 @@ class ColumnsTest {
     @Test
     @DisplayName("keep a result within a reach, wide or narrow, and mark it beyond")
     void within() {
-        for (double reach : new double[] {1e-3, 0.4463, 1.0, 12499.0}) {
+        for (double reach : new double[] {0.25, 0.4463, 1.0, 12499.0}) {
             double centre = 2.0 * reach;
             for (double share : new double[] {-0.999999, -0.5, 0.0, 0.5, 0.999999}) {
                 assertThat(Columns.within(centre + share * reach, centre, reach, 7.0))

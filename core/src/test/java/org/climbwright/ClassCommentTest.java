@@ -144,6 +144,7 @@ class ClassCommentTest {
                         "SpeedLimits",
                         "SpeedSchedule",
                         "StandardAir",
+                        "FrameColumns",
                         "StandardAirArrays",
                         "SurfaceReport",
                         "SurfaceWind",

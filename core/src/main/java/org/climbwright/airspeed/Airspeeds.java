@@ -96,9 +96,7 @@ public final class Airspeeds implements Serializable {
      * @throws org.climbwright.quantity.OutsideModelException if the speed is beyond Mach 5
      */
     public static Airspeeds from(Mach mach, AirState air) {
-        // asked for its check: a Mach number above 5 is refused here and not in an accessor
-        tasFromMach(mach.number(), air.temperatureK());
-        return new Airspeeds(mach.number(), air);
+        return new Airspeeds(AirspeedConversion.MACH.check(mach.number()), air);
     }
 
     /**

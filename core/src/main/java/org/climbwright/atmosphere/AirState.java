@@ -120,7 +120,12 @@ public final class AirState implements Serializable {
      * @throws IllegalArgumentException if a value is 0
      */
     public static AirState of(StaticPressure pressure, StaticAirTemperature temperature) {
-        return ofSi(pressure.inPascals(), temperature.inKelvins(), Double.NaN, Double.NaN);
+        double pressurePa = pressure.inPascals();
+        double temperatureK = temperature.inKelvins();
+        // their types know that they are finite and not below 0
+        return pressurePa > 0.0 && temperatureK > 0.0
+                ? new AirState(pressurePa, temperatureK, Double.NaN, Double.NaN)
+                : ofSi(pressurePa, temperatureK, Double.NaN, Double.NaN);
     }
 
     /**

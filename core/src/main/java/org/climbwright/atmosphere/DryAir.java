@@ -20,7 +20,7 @@ public final class DryAir {
 
     private static final ModelRange PRESSURE =
             new ModelRange(
-                    "static pressure", 0.0, 1e6, "Pa", "no air of the atmosphere is outside");
+                    "static pressure", 0.1, 1e6, "Pa", "no air of the atmosphere is outside");
 
     /** Sutherland's coefficient [kg/(m·s·K^½)]. */
     private static final double VISCOSITY_COEFFICIENT = 1.458e-6;
@@ -44,10 +44,10 @@ public final class DryAir {
     }
 
     /**
-     * Tells whether {@link #density} takes a pressure.
+     * Tells whether the functions here take a pressure.
      *
      * @param pressurePa static pressure [Pa]
-     * @return true from 0 to 1e6 Pa
+     * @return true from 0.1 to 1e6 Pa
      */
     public static boolean coversPressure(double pressurePa) {
         return PRESSURE.covers(pressurePa);
@@ -56,7 +56,7 @@ public final class DryAir {
     /**
      * Returns the density of dry air: {@code rho = p / (R T)}.
      *
-     * @param pressurePa static pressure [Pa], 0 to 1e6
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @param temperatureK static air temperature [K], 100 to 400; the virtual one for moist air
      * @return density [kg/m³]
      * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
@@ -97,10 +97,10 @@ public final class DryAir {
     /**
      * Returns the kinematic viscosity of air: dynamic viscosity over density.
      *
-     * @param pressurePa static pressure [Pa], 0 to 1e6
+     * @param pressurePa static pressure [Pa], 0.1 to 1e6
      * @param temperatureK static air temperature [K], 100 to 400
      * @return kinematic viscosity [m²/s]
-     * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
      * @accuracy 5 ulp
      * @source see the class comment
      */

@@ -29,7 +29,7 @@ public final class DryAirArrays {
     /**
      * Fills in the density of dry air.
      *
-     * @param pressurePa static pressures [Pa], 0 to 1e6
+     * @param pressurePa static pressures [Pa], 0.1 to 1e6
      * @param temperatureK static air temperatures [K], 100 to 400; virtual ones for moist air
      * @param densityKgPerM3 results: densities [kg/m³]
      * @param from first index

@@ -3,6 +3,7 @@ package org.climbwright.atmosphere;
 import static org.climbwright.atmosphere.IcaoConstants.EARTH_RADIUS_M;
 import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
 
+import org.climbwright.atmosphere.kernel.GeopotentialKernel;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
@@ -21,8 +22,8 @@ public final class Geopotential {
     private static final ModelRange GEOPOTENTIAL =
             new ModelRange(
                     "geopotential altitude",
-                    geopotential(GEOMETRIC.lowest()),
-                    geopotential(GEOMETRIC.highest()),
+                    GeopotentialKernel.geopotential(GEOMETRIC.lowest()),
+                    GeopotentialKernel.geopotential(GEOMETRIC.highest()),
                     "m",
                     NEAR_THE_EARTH);
 
@@ -58,11 +59,7 @@ public final class Geopotential {
      * @source see the class comment
      */
     public static double geopotentialFromGeometric(double geometricM) {
-        return geopotential(GEOMETRIC.check(geometricM));
-    }
-
-    private static double geopotential(double geometricM) {
-        return EARTH_RADIUS_M * geometricM / (EARTH_RADIUS_M + geometricM);
+        return GeopotentialKernel.geopotential(GEOMETRIC.check(geometricM));
     }
 
     /**
@@ -75,8 +72,7 @@ public final class Geopotential {
      * @source see the class comment
      */
     public static double geometricFromGeopotential(double geopotentialM) {
-        GEOPOTENTIAL.check(geopotentialM);
-        return EARTH_RADIUS_M * geopotentialM / (EARTH_RADIUS_M - geopotentialM);
+        return GeopotentialKernel.geometric(GEOPOTENTIAL.check(geopotentialM));
     }
 
     /**
@@ -105,6 +101,19 @@ public final class Geopotential {
     public static double geometricPerGeopotential(double geometricM) {
         double ratio = (EARTH_RADIUS_M + GEOMETRIC.check(geometricM)) / EARTH_RADIUS_M;
         return ratio * ratio;
+    }
+
+    /**
+     * Returns the same of a geopotential altitude.
+     *
+     * @param geopotentialM geopotential altitude above mean sea level [m], -10015.8 to 193899
+     * @return {@code dZ/dH = (r / (r - H))²}, 1.0035 at 11 km
+     * @throws org.climbwright.quantity.OutsideModelException if the altitude is out of range
+     * @accuracy 3 ulp
+     * @source derivative of {@link #geometricFromGeopotential}
+     */
+    public static double geometricPerGeopotentialAtGeopotential(double geopotentialM) {
+        return GeopotentialKernel.geometricPerGeopotential(GEOPOTENTIAL.check(geopotentialM));
     }
 
     /**

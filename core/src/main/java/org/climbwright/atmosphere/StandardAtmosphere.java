@@ -1,6 +1,7 @@
 package org.climbwright.atmosphere;
 
 import org.climbwright.quantity.ModelRange;
+import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.StaticPressure;
 
 /** {@link StandardAir} as a plug. */
@@ -12,10 +13,21 @@ enum StandardAtmosphere implements Atmosphere {
         return StandardAir.pressureRange();
     }
 
-    /** The same as for every air, with the altitude of the pressure computed once. */
+    /** The same as for every air, whose range has to be asked, which is not needed here. */
+    @Override
+    public AirState at(PressureAltitude altitude) {
+        return air(StandardAir.pressureFromAltitude(altitude.inMetres()));
+    }
+
     @Override
     public AirState at(StaticPressure pressure) {
-        double pressurePa = range().check(pressure.inPascals());
+        return air(pressure.inPascals());
+    }
+
+    /**
+     * The altitude of the pressure is computed once, and the temperature is that of no deviation.
+     */
+    private static AirState air(double pressurePa) {
         double altitudeM = StandardAir.altitudeFromPressure(pressurePa);
         return AirState.ofSi(
                 pressurePa, StandardAir.temperatureFromAltitude(altitudeM), 0.0, altitudeM);

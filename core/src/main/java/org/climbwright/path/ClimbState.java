@@ -263,8 +263,7 @@ public final class ClimbState implements Serializable {
      * @return true height gained per horizontal distance through the air
      */
     public AirGradient airGradient() {
-        return AirGradient.ofMetresPerMetre(
-                geometricRateMps() / GroundTrack.horizontalAirspeed(tasMps(), geometricRateMps()));
+        return AirGradient.ofMetresPerMetre(GroundTrack.airGradient(tasMps(), geometricRateMps()));
     }
 
     /**

@@ -28,7 +28,38 @@ public final class GroundTrack {
                             + geometricRateMps
                             + " m/s");
         }
-        return StrictMath.sqrt((tasMps - geometricRateMps) * (tasMps + geometricRateMps));
+        return horizontal(tasMps, geometricRateMps);
+    }
+
+    /**
+     * Returns the gradient through the air.
+     *
+     * @param tasMps true airspeed [m/s]
+     * @param geometricRateMps geometric rate of climb [m/s], in size less than the airspeed
+     * @return true height gained per horizontal distance through the air
+     * @throws IllegalArgumentException if the rate is not less than the airspeed
+     * @accuracy 4 ulp where the rate is below half the airspeed
+     * @source see the class comment
+     */
+    public static double airGradient(double tasMps, double geometricRateMps) {
+        if (!(Math.abs(geometricRateMps) < tasMps)) {
+            throw new IllegalArgumentException(
+                    "a gradient needs a rate of climb that is less than the true airspeed of "
+                            + tasMps
+                            + " m/s, but it was "
+                            + geometricRateMps
+                            + " m/s");
+        }
+        return gradient(tasMps, geometricRateMps);
+    }
+
+    /** {@link #airGradient} that checks nothing: NaN where the rate is more than the airspeed. */
+    static double gradient(double tasMps, double geometricRateMps) {
+        return geometricRateMps / horizontal(tasMps, geometricRateMps);
+    }
+
+    private static double horizontal(double tasMps, double geometricRateMps) {
+        return Math.sqrt((tasMps - geometricRateMps) * (tasMps + geometricRateMps));
     }
 
     /**
@@ -39,7 +70,7 @@ public final class GroundTrack {
      * @param acrossTrackWindMps wind across the track [m/s], in size no more than the speed
      * @return ground speed [m/s], above 0
      * @throws IllegalArgumentException if the wind does not let the track be kept
-     * @accuracy 2 ulp of the airspeed
+     * @accuracy 3 ulp of the airspeed
      * @source see the class comment
      */
     public static double groundSpeed(
@@ -48,7 +79,7 @@ public final class GroundTrack {
         double ground =
                 across <= horizontalAirspeedMps
                         ? alongTrackWindMps
-                                + StrictMath.sqrt(
+                                + Math.sqrt(
                                         (horizontalAirspeedMps - across)
                                                 * (horizontalAirspeedMps + across))
                         : Double.NEGATIVE_INFINITY;

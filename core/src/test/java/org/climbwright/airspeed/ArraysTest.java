@@ -11,6 +11,8 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.climbwright.atmosphere.DryAir;
 import org.climbwright.atmosphere.DryAirArrays;
+import org.climbwright.atmosphere.Geopotential;
+import org.climbwright.atmosphere.GeopotentialArrays;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.atmosphere.StandardAirArrays;
 import org.climbwright.quantity.OutsideModelException;
@@ -26,7 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @DisplayName("A function over arrays")
 class ArraysTest {
     private static final int SIZE = 10_007;
-    private static final int ROUNDS = 67;
+    private static final int ROUNDS = 60;
     private static final double UNTOUCHED = 42.0;
 
     @FunctionalInterface
@@ -113,6 +115,22 @@ class ArraysTest {
                         1.3,
                         1.6e-5,
                         1.93),
+                ofOne(
+                        "geopotentialFromGeometric",
+                        GeopotentialArrays::geopotentialFromGeometric,
+                        Geopotential::geopotentialFromGeometric,
+                        -1000,
+                        13000,
+                        -10000,
+                        200000),
+                ofOne(
+                        "geometricFromGeopotential",
+                        GeopotentialArrays::geometricFromGeopotential,
+                        Geopotential::geometricFromGeopotential,
+                        -1000,
+                        13000,
+                        -10015.8,
+                        193899),
                 ofOne(
                         "speedOfSound",
                         DryAirArrays::speedOfSound,

@@ -18,6 +18,8 @@ import org.climbwright.airspeed.TotalTemperature;
 import org.climbwright.atmosphere.DryAir;
 import org.climbwright.atmosphere.Geopotential;
 import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.atmosphere.altimetry.VerticalRates;
+import org.climbwright.path.GroundTrack;
 
 /**
  * Measures every function of doubles of standard air, dry air, geopotential altitude, airspeeds,
@@ -36,7 +38,9 @@ final class AccuracyLedger {
                     Geopotential.class,
                     AirspeedConversion.class,
                     Crossover.class,
-                    TotalTemperature.class);
+                    TotalTemperature.class,
+                    VerticalRates.class,
+                    GroundTrack.class);
 
     private AccuracyLedger() {}
 
@@ -59,7 +63,8 @@ final class AccuracyLedger {
                         AtmosphereRows.rows(),
                         TubeRows.rows(),
                         AirspeedRows.rows(),
-                        TemperatureRows.rows())
+                        TemperatureRows.rows(),
+                        PathRows.rows())
                 .flatMap(List::stream)
                 .collect(Collectors.groupingBy(Row::name, LinkedHashMap::new, Collectors.toList()))
                 .values()

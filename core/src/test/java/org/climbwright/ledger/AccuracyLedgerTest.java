@@ -111,14 +111,18 @@ class AccuracyLedgerTest {
                                         .multiply(new BigDecimal("1.000000000000001")),
                         temperature);
         assertThat(offByFive.measure(1000)).allMatch(Entry::isAboveBar);
-        Row nothing = // a kinematic viscosity in no air
-                Row.of(
-                        DryAir.class,
-                        "kinematicViscosity",
-                        in -> BigDecimal.ONE,
-                        Axis.of("pressurePa", 0.0, 0.0),
-                        temperature);
+        Row nothing = Row.of(NoNumber.class, "of", in -> BigDecimal.ONE, temperature);
         assertThat(nothing.measure(1000)).allMatch(e -> e.largest() == Double.POSITIVE_INFINITY);
+    }
+
+    /** A function as there is none in the rooms. */
+    public static final class NoNumber {
+        private NoNumber() {}
+
+        /** No number for any. */
+        public static double of(double any) {
+            return Double.NaN;
+        }
     }
 
     private static String words(Row row) {

@@ -20,7 +20,7 @@ final class AtmosphereRows {
     private static final double[] LOWER_BENDS_M = {0.0, 11000.0};
     private static final double[] UPPER_BENDS_M = {32000.0, 47000.0, 51000.0, 71000.0};
 
-    private static final Axis PRESSURE = Axis.of("pressurePa", 0.0, 1e6).logarithmicFrom(1e-9);
+    private static final Axis PRESSURE = Axis.of("pressurePa", 0.1, 1e6).logarithmicFrom(1e-7);
     private static final Axis TEMPERATURE = Axis.of("temperatureK", 100.0, 400.0);
     private static final Axis GEOMETRIC = Axis.of("geometricM", -10000.0, 200000.0).marking(0.0);
     private static final BigDecimal EARTH_RADIUS = new BigDecimal("6356766");
@@ -143,7 +143,6 @@ final class AtmosphereRows {
     }
 
     private static List<Row> dryAir() {
-        Axis somePressure = Axis.of("pressurePa", 0.1, 1e6).logarithmicFrom(1e-7);
         return List.of(
                 Row.of(DryAir.class, "density", in -> density(in[0], in[1]), PRESSURE, TEMPERATURE)
                         .toldIn(Measure.ulps(2.0), Measure.relative(1e-15)),
@@ -158,7 +157,7 @@ final class AtmosphereRows {
                                 DryAir.class,
                                 "kinematicViscosity",
                                 in -> over(viscosity(in[1]), density(in[0], in[1])),
-                                somePressure,
+                                PRESSURE,
                                 TEMPERATURE)
                         .toldIn(Measure.ulps(5.0), Measure.relative(1.2e-15)),
                 Row.of(
@@ -221,6 +220,13 @@ final class AtmosphereRows {
                                         "geometricPerGeopotential",
                                         in -> stretch(in[0]),
                                         GEOMETRIC)
+                                .toldIn(Measure.ulps(3.0), Measure.relative(1e-15)),
+                        Row.of(
+                                        Geopotential.class,
+                                        "geometricPerGeopotentialAtGeopotential",
+                                        in -> stretchAtGeopotential(in[0]),
+                                        geopotential)
+                                .where(in -> Geopotential.coversGeopotential(in[0]))
                                 .toldIn(Measure.ulps(3.0), Measure.relative(1e-15)))
                 .toList();
     }
@@ -237,6 +243,11 @@ final class AtmosphereRows {
 
     private static BigDecimal stretch(double geometricM) {
         return over(EARTH_RADIUS.add(new BigDecimal(geometricM)), EARTH_RADIUS).pow(2, DIGITS);
+    }
+
+    static BigDecimal stretchAtGeopotential(double geopotentialM) {
+        return over(EARTH_RADIUS, EARTH_RADIUS.subtract(new BigDecimal(geopotentialM)))
+                .pow(2, DIGITS);
     }
 
     private static BigDecimal over(BigDecimal a, BigDecimal b) {

@@ -11,6 +11,8 @@ import org.climbwright.airspeed.TotalTemperature;
 import org.climbwright.atmosphere.DryAir;
 import org.climbwright.atmosphere.Geopotential;
 import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.atmosphere.altimetry.VerticalRates;
+import org.climbwright.path.GroundTrack;
 
 /**
  * Prints a digest of the bits of each function of doubles, over as many points as it is told: the
@@ -41,6 +43,7 @@ final class DigestProgram {
         "Geopotential.geometricFromGeopotential",
         "Geopotential.gravity",
         "Geopotential.geometricPerGeopotential",
+        "Geopotential.geometricPerGeopotentialAtGeopotential",
         "AirspeedConversion.machFromCas",
         "AirspeedConversion.machFromEas",
         "AirspeedConversion.machFromTas",
@@ -62,7 +65,11 @@ final class DigestProgram {
         "TotalTemperature.staticFromTas",
         "TotalTemperature.machFromStatic",
         "TotalTemperature.totalFromRecovery",
-        "TotalTemperature.recoveryFromTotal"
+        "TotalTemperature.recoveryFromTotal",
+        "VerticalRates.geometricPerPressureAltitude",
+        "GroundTrack.horizontalAirspeed",
+        "GroundTrack.airGradient",
+        "GroundTrack.groundSpeed"
     };
 
     /** Stands for a point that the function does not take. */
@@ -125,7 +132,22 @@ final class DigestProgram {
             case 'S' -> ofStandardAir(function);
             case 'A', 'C' -> ofSpeeds(function);
             case 'T' -> ofTemperatures(function);
-            default -> ofAir(function);
+            case 'V' ->
+                    VerticalRates.geometricPerPressureAltitude(
+                            between(-5000.0, 80000.0, 1000.0), temperature());
+            default -> function.startsWith("Ground") ? ofTrack(function) : ofAir(function);
+        };
+    }
+
+    private double ofTrack(String function) {
+        double tas = between(1.0, 1000.0, 100.0);
+        double share = between(-0.99, 0.99, 0.1);
+        return switch (function) {
+            case "GroundTrack.horizontalAirspeed" ->
+                    GroundTrack.horizontalAirspeed(tas, share * tas);
+            case "GroundTrack.airGradient" -> GroundTrack.airGradient(tas, share * tas);
+            case "GroundTrack.groundSpeed" -> GroundTrack.groundSpeed(tas, tas, share * tas);
+            default -> throw new IllegalArgumentException(function);
         };
     }
 
@@ -177,6 +199,8 @@ final class DigestProgram {
             case "Geopotential.gravity" -> Geopotential.gravity(z);
             case "Geopotential.geometricPerGeopotential" ->
                     Geopotential.geometricPerGeopotential(z);
+            case "Geopotential.geometricPerGeopotentialAtGeopotential" ->
+                    Geopotential.geometricPerGeopotentialAtGeopotential(h);
             default -> throw new IllegalArgumentException(function);
         };
     }

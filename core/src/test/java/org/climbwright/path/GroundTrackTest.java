@@ -38,7 +38,7 @@ class GroundTrackTest {
                 GroundGradient.ofMetresPerMetre(
                         rate / GroundTrack.groundSpeed(horizontal, wind, 0.0));
         // 1e-8 relative: the digits that the table gives
-        assertThat(AirGradient.ofMetresPerMetre(rate / horizontal).inPercent())
+        assertThat(AirGradient.ofMetresPerMetre(GroundTrack.airGradient(tas, rate)).inPercent())
                 .isCloseTo(airPercent, within(1e-8 * airPercent));
         assertThat(ground.inPercent()).isCloseTo(groundPercent, within(1e-8 * groundPercent));
         assertThat(ground.inFeetPerNauticalMile())
@@ -53,6 +53,23 @@ class GroundTrackTest {
     }
 
     private static final int ROWS = 14;
+
+    @Test
+    @DisplayName("has no gradient straight up, nor faster upwards than through the air")
+    void straightUp() {
+        assertThat(GroundTrack.horizontalAirspeed(100.0, 100.0)).isZero();
+        for (double rate : new double[] {100.0, -100.0, 100.5, Double.NaN}) {
+            assertThatThrownBy(() -> GroundTrack.airGradient(100.0, rate))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessage(
+                            "a gradient needs a rate of climb that is less than the true airspeed"
+                                    + " of 100.0 m/s, but it was "
+                                    + rate
+                                    + " m/s");
+        }
+        assertThat(GroundTrack.airGradient(5.0, 3.0)).isEqualTo(0.75);
+        assertThat(GroundTrack.airGradient(5.0, -3.0)).isEqualTo(-0.75);
+    }
 
     @Test
     @DisplayName("loses to a wind from the side: 5 along and 3 across leave 4 of 5")

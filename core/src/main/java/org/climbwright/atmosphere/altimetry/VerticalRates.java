@@ -3,6 +3,7 @@ package org.climbwright.atmosphere.altimetry;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Geopotential;
 import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.speed.GeometricRate;
 import org.climbwright.quantity.speed.PressureAltitudeRate;
 
@@ -19,6 +20,14 @@ import org.climbwright.quantity.speed.PressureAltitudeRate;
  *     = Tv / T_ISA}
  */
 public final class VerticalRates {
+    private static final ModelRange TEMPERATURE =
+            new ModelRange(
+                    "static air temperature",
+                    100.0,
+                    400.0,
+                    "K",
+                    "no air of the atmosphere is outside");
+
     private VerticalRates() {}
 
     /**
@@ -29,8 +38,8 @@ public final class VerticalRates {
      *     warm air
      * @throws org.climbwright.quantity.OutsideModelException if the standard atmosphere has no such
      *     pressure
-     * @accuracy 5 ulp where humidity is known. Unknown humidity counts as none, which is 2.1 % too
-     *     little in saturated air of 35 °C at sea level and less in colder
+     * @accuracy 1e-15 relative where humidity is known. Unknown humidity counts as none, which is
+     *     2.1 % too little in saturated air of 35 °C at sea level and less in colder
      * @source see the class comment
      */
     public static double geopotentialPerPressureAltitude(AirState air) {
@@ -50,15 +59,33 @@ public final class VerticalRates {
      * @source {@link Geopotential#geometricPerGeopotential}
      */
     public static double geometricPerPressureAltitude(AirState air) {
-        double geometricM =
+        double geometricPerGeopotential =
                 air.geometricAltitude()
-                        .map(altitude -> altitude.inMetres())
+                        .map(known -> Geopotential.geometricPerGeopotential(known.inMetres()))
                         .orElseGet(
                                 () ->
-                                        Geopotential.geometricFromGeopotential(
+                                        Geopotential.geometricPerGeopotentialAtGeopotential(
                                                 air.pressureAltitude().inMetres()));
-        return geopotentialPerPressureAltitude(air)
-                * Geopotential.geometricPerGeopotential(geometricM);
+        return geopotentialPerPressureAltitude(air) * geometricPerGeopotential;
+    }
+
+    /**
+     * Returns how many metres of true height one metre of pressure altitude is, where only
+     * temperature is known.
+     *
+     * @param pressureAltitudeM pressure altitude [m], -5000 to 80000
+     * @param temperatureK static air temperature [K], 100 to 400; the virtual one for moist air
+     * @return temperature over standard temperature, times the height of a geopotential metre
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
+     * @accuracy 6 ulp, 1e-15 relative; the pressure altitude stands in for the altitude, of which
+     *     each kilometre that they are apart costs 0.03 %
+     * @source see the class comment, and {@link Geopotential#geometricPerGeopotential}
+     */
+    public static double geometricPerPressureAltitude(
+            double pressureAltitudeM, double temperatureK) {
+        return TEMPERATURE.check(temperatureK)
+                / StandardAir.temperatureFromAltitude(pressureAltitudeM)
+                * Geopotential.geometricPerGeopotentialAtGeopotential(pressureAltitudeM);
     }
 
     /**

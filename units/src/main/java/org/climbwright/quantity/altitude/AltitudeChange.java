@@ -30,7 +30,7 @@ public final class AltitudeChange extends Scalar<AltitudeChange> {
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static AltitudeChange ofMetres(double metres) {
-        return new AltitudeChange(TERM.si(metres, UnitScale.METRE));
+        return new AltitudeChange(TERM.inSi(metres));
     }
 
     /**
@@ -86,7 +86,7 @@ public final class AltitudeChange extends Scalar<AltitudeChange> {
      * @return the number [m], as it came in
      */
     public double inMetres() {
-        return UnitScale.METRE.fromSi(si());
+        return si();
     }
 
     /**

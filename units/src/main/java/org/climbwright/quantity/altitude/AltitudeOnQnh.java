@@ -30,7 +30,7 @@ public final class AltitudeOnQnh extends VerticalPosition<AltitudeOnQnh> {
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static AltitudeOnQnh ofMetres(double metres) {
-        return new AltitudeOnQnh(TERM.si(metres, UnitScale.METRE));
+        return new AltitudeOnQnh(TERM.inSi(metres));
     }
 
     /**

@@ -28,7 +28,7 @@ public final class CabinAltitude extends VerticalPosition<CabinAltitude> {
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static CabinAltitude ofMetres(double metres) {
-        return new CabinAltitude(TERM.si(metres, UnitScale.METRE));
+        return new CabinAltitude(TERM.inSi(metres));
     }
 
     /**

@@ -28,7 +28,7 @@ public final class DensityAltitude extends VerticalPosition<DensityAltitude> {
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static DensityAltitude ofMetres(double metres) {
-        return new DensityAltitude(TERM.si(metres, UnitScale.METRE));
+        return new DensityAltitude(TERM.inSi(metres));
     }
 
     /**

@@ -29,7 +29,7 @@ public final class GeometricAltitude extends VerticalPosition<GeometricAltitude>
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static GeometricAltitude ofMetres(double metres) {
-        return new GeometricAltitude(TERM.si(metres, UnitScale.METRE));
+        return new GeometricAltitude(TERM.inSi(metres));
     }
 
     /**

@@ -31,7 +31,7 @@ public final class GeopotentialAltitude extends VerticalPosition<GeopotentialAlt
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static GeopotentialAltitude ofMetres(double metres) {
-        return new GeopotentialAltitude(TERM.si(metres, UnitScale.METRE));
+        return new GeopotentialAltitude(TERM.inSi(metres));
     }
 
     /**

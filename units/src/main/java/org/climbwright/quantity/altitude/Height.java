@@ -28,7 +28,7 @@ public final class Height extends VerticalPosition<Height> {
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static Height ofMetres(double metres) {
-        return new Height(TERM.si(metres, UnitScale.METRE));
+        return new Height(TERM.inSi(metres));
     }
 
     /**

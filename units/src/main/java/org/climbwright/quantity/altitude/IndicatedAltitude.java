@@ -29,7 +29,7 @@ public final class IndicatedAltitude extends VerticalPosition<IndicatedAltitude>
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static IndicatedAltitude ofMetres(double metres) {
-        return new IndicatedAltitude(TERM.si(metres, UnitScale.METRE));
+        return new IndicatedAltitude(TERM.inSi(metres));
     }
 
     /**

@@ -35,7 +35,7 @@ public final class PressureAltitude extends VerticalPosition<PressureAltitude> {
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static PressureAltitude ofMetres(double metres) {
-        return new PressureAltitude(TERM.si(metres, UnitScale.METRE));
+        return new PressureAltitude(TERM.inSi(metres));
     }
 
     /**

@@ -28,7 +28,7 @@ public abstract class VerticalPosition<T extends VerticalPosition<T>> extends Sc
      * @return the number [m], as it came in
      */
     public double inMetres() {
-        return UnitScale.METRE.fromSi(si());
+        return si();
     }
 
     /**

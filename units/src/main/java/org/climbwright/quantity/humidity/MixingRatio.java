@@ -34,7 +34,7 @@ public final class MixingRatio extends Scalar<MixingRatio> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static MixingRatio ofKilogramsPerKilogram(double kilogramsPerKilogram) {
-        return new MixingRatio(TERM.si(kilogramsPerKilogram, UnitScale.KILOGRAM_PER_KILOGRAM));
+        return new MixingRatio(TERM.inSi(kilogramsPerKilogram));
     }
 
     /**
@@ -90,7 +90,7 @@ public final class MixingRatio extends Scalar<MixingRatio> {
      * @return the number [kg/kg], as it came in
      */
     public double inKilogramsPerKilogram() {
-        return UnitScale.KILOGRAM_PER_KILOGRAM.fromSi(si());
+        return si();
     }
 
     /**

@@ -42,7 +42,7 @@ public final class RelativeHumidity extends Scalar<RelativeHumidity> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 to 1
      */
     public static RelativeHumidity ofRatio(double ratio) {
-        return new RelativeHumidity(TERM.si(ratio, UnitScale.RELATIVE_HUMIDITY_RATIO));
+        return new RelativeHumidity(TERM.inSi(ratio));
     }
 
     /**
@@ -99,7 +99,7 @@ public final class RelativeHumidity extends Scalar<RelativeHumidity> {
      * @return the number [1], as it came in
      */
     public double inRatio() {
-        return UnitScale.RELATIVE_HUMIDITY_RATIO.fromSi(si());
+        return si();
     }
 
     /**

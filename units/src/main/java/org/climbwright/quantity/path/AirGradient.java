@@ -33,7 +33,7 @@ public final class AirGradient extends Slope<AirGradient> {
      *     positive
      */
     public static AirGradient ofMetresPerMetre(double metresPerMetre) {
-        return new AirGradient(TERM.si(metresPerMetre, UnitScale.METRE_PER_METRE));
+        return new AirGradient(TERM.inSi(metresPerMetre));
     }
 
     /**

@@ -25,7 +25,7 @@ public abstract class AngleValue<T extends AngleValue<T>> extends Scalar<T> {
      * @return the number [rad], as it came in
      */
     public double inRadians() {
-        return UnitScale.RADIAN.fromSi(si());
+        return si();
     }
 
     /**

@@ -31,7 +31,7 @@ public final class ClimbAngle extends AngleValue<ClimbAngle> {
      * @throws IllegalArgumentException if the value cannot be: it must be -90 to 90 degrees
      */
     public static ClimbAngle ofRadians(double radians) {
-        return new ClimbAngle(TERM.si(radians, UnitScale.RADIAN));
+        return new ClimbAngle(TERM.inSi(radians));
     }
 
     /**

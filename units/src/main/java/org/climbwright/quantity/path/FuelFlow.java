@@ -27,7 +27,7 @@ public final class FuelFlow extends Scalar<FuelFlow> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static FuelFlow ofKilogramsPerSecond(double kilogramsPerSecond) {
-        return new FuelFlow(TERM.si(kilogramsPerSecond, UnitScale.KILOGRAM_PER_SECOND));
+        return new FuelFlow(TERM.inSi(kilogramsPerSecond));
     }
 
     /**
@@ -83,7 +83,7 @@ public final class FuelFlow extends Scalar<FuelFlow> {
      * @return the number [kg/s], as it came in
      */
     public double inKilogramsPerSecond() {
-        return UnitScale.KILOGRAM_PER_SECOND.fromSi(si());
+        return si();
     }
 
     /**

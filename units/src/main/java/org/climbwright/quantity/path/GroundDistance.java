@@ -30,7 +30,7 @@ public final class GroundDistance extends Scalar<GroundDistance> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static GroundDistance ofMetres(double metres) {
-        return new GroundDistance(TERM.si(metres, UnitScale.METRE));
+        return new GroundDistance(TERM.inSi(metres));
     }
 
     /**
@@ -86,7 +86,7 @@ public final class GroundDistance extends Scalar<GroundDistance> {
      * @return the number [m], as it came in
      */
     public double inMetres() {
-        return UnitScale.METRE.fromSi(si());
+        return si();
     }
 
     /**

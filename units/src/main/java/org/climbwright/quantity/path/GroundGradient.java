@@ -34,7 +34,7 @@ public final class GroundGradient extends Slope<GroundGradient> {
      *     positive
      */
     public static GroundGradient ofMetresPerMetre(double metresPerMetre) {
-        return new GroundGradient(TERM.si(metresPerMetre, UnitScale.METRE_PER_METRE));
+        return new GroundGradient(TERM.inSi(metresPerMetre));
     }
 
     /**

@@ -29,7 +29,7 @@ public final class Mass extends Scalar<Mass> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static Mass ofKilograms(double kilograms) {
-        return new Mass(TERM.si(kilograms, UnitScale.KILOGRAM));
+        return new Mass(TERM.inSi(kilograms));
     }
 
     /**
@@ -74,7 +74,7 @@ public final class Mass extends Scalar<Mass> {
      * @return the number [kg], as it came in
      */
     public double inKilograms() {
-        return UnitScale.KILOGRAM.fromSi(si());
+        return si();
     }
 
     /**

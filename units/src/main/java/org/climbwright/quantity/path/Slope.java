@@ -28,7 +28,7 @@ public abstract class Slope<T extends Slope<T>> extends Scalar<T> {
      * @return the number [m/m], as it came in
      */
     public double inMetresPerMetre() {
-        return UnitScale.METRE_PER_METRE.fromSi(si());
+        return si();
     }
 
     /**

@@ -32,7 +32,7 @@ public final class TrueDirection extends AngleValue<TrueDirection> {
      *     included
      */
     public static TrueDirection ofRadians(double radians) {
-        return new TrueDirection(TERM.si(radians, UnitScale.RADIAN));
+        return new TrueDirection(TERM.inSi(radians));
     }
 
     /**

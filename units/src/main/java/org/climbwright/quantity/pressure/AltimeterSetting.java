@@ -53,7 +53,7 @@ public final class AltimeterSetting extends PressureValue<AltimeterSetting> {
      * @throws IllegalArgumentException if the value cannot be: it must be 850 to 1100 hPa
      */
     public static AltimeterSetting ofPascals(double pascals) {
-        return new AltimeterSetting(TERM.si(pascals, UnitScale.PASCAL));
+        return new AltimeterSetting(TERM.inSi(pascals));
     }
 
     /**

@@ -28,7 +28,7 @@ public final class DifferentialPressure extends PressureValue<DifferentialPressu
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static DifferentialPressure ofPascals(double pascals) {
-        return new DifferentialPressure(TERM.si(pascals, UnitScale.PASCAL));
+        return new DifferentialPressure(TERM.inSi(pascals));
     }
 
     /**

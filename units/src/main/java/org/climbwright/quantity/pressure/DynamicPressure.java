@@ -29,7 +29,7 @@ public final class DynamicPressure extends PressureValue<DynamicPressure> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static DynamicPressure ofPascals(double pascals) {
-        return new DynamicPressure(TERM.si(pascals, UnitScale.PASCAL));
+        return new DynamicPressure(TERM.inSi(pascals));
     }
 
     /**

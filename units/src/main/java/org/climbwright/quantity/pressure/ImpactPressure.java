@@ -29,7 +29,7 @@ public final class ImpactPressure extends PressureValue<ImpactPressure> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static ImpactPressure ofPascals(double pascals) {
-        return new ImpactPressure(TERM.si(pascals, UnitScale.PASCAL));
+        return new ImpactPressure(TERM.inSi(pascals));
     }
 
     /**

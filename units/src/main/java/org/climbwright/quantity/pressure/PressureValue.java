@@ -25,7 +25,7 @@ public abstract class PressureValue<T extends PressureValue<T>> extends Scalar<T
      * @return the number [Pa], as it came in
      */
     public double inPascals() {
-        return UnitScale.PASCAL.fromSi(si());
+        return si();
     }
 
     /**

@@ -30,7 +30,7 @@ public final class StaticPressure extends PressureValue<StaticPressure> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static StaticPressure ofPascals(double pascals) {
-        return new StaticPressure(TERM.si(pascals, UnitScale.PASCAL));
+        return new StaticPressure(TERM.inSi(pascals));
     }
 
     /**

@@ -27,7 +27,7 @@ public final class TotalPressure extends PressureValue<TotalPressure> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static TotalPressure ofPascals(double pascals) {
-        return new TotalPressure(TERM.si(pascals, UnitScale.PASCAL));
+        return new TotalPressure(TERM.inSi(pascals));
     }
 
     /**

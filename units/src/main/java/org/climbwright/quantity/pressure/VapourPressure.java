@@ -32,7 +32,7 @@ public final class VapourPressure extends PressureValue<VapourPressure> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static VapourPressure ofPascals(double pascals) {
-        return new VapourPressure(TERM.si(pascals, UnitScale.PASCAL));
+        return new VapourPressure(TERM.inSi(pascals));
     }
 
     /**

@@ -30,7 +30,7 @@ public final class AirspeedDifference extends SpeedValue<AirspeedDifference> {
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static AirspeedDifference ofMetresPerSecond(double metresPerSecond) {
-        return new AirspeedDifference(TERM.si(metresPerSecond, UnitScale.METRE_PER_SECOND));
+        return new AirspeedDifference(TERM.inSi(metresPerSecond));
     }
 
     /**

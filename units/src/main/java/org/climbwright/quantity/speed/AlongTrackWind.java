@@ -31,7 +31,7 @@ public final class AlongTrackWind extends SpeedValue<AlongTrackWind> {
      *     tailwind positive
      */
     public static AlongTrackWind ofMetresPerSecond(double metresPerSecond) {
-        return new AlongTrackWind(TERM.si(metresPerSecond, UnitScale.METRE_PER_SECOND));
+        return new AlongTrackWind(TERM.inSi(metresPerSecond));
     }
 
     /**

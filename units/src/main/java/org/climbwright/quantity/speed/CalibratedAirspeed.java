@@ -31,7 +31,7 @@ public final class CalibratedAirspeed extends SpeedValue<CalibratedAirspeed> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static CalibratedAirspeed ofMetresPerSecond(double metresPerSecond) {
-        return new CalibratedAirspeed(TERM.si(metresPerSecond, UnitScale.METRE_PER_SECOND));
+        return new CalibratedAirspeed(TERM.inSi(metresPerSecond));
     }
 
     /**

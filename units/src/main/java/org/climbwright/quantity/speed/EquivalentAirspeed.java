@@ -29,7 +29,7 @@ public final class EquivalentAirspeed extends SpeedValue<EquivalentAirspeed> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static EquivalentAirspeed ofMetresPerSecond(double metresPerSecond) {
-        return new EquivalentAirspeed(TERM.si(metresPerSecond, UnitScale.METRE_PER_SECOND));
+        return new EquivalentAirspeed(TERM.inSi(metresPerSecond));
     }
 
     /**

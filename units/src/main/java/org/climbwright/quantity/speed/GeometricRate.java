@@ -30,7 +30,7 @@ public final class GeometricRate extends SpeedValue<GeometricRate> {
      *     positive
      */
     public static GeometricRate ofMetresPerSecond(double metresPerSecond) {
-        return new GeometricRate(TERM.si(metresPerSecond, UnitScale.METRE_PER_SECOND));
+        return new GeometricRate(TERM.inSi(metresPerSecond));
     }
 
     /**

@@ -29,7 +29,7 @@ public final class GroundSpeed extends SpeedValue<GroundSpeed> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static GroundSpeed ofMetresPerSecond(double metresPerSecond) {
-        return new GroundSpeed(TERM.si(metresPerSecond, UnitScale.METRE_PER_SECOND));
+        return new GroundSpeed(TERM.inSi(metresPerSecond));
     }
 
     /**

@@ -29,7 +29,7 @@ public final class IndicatedAirspeed extends SpeedValue<IndicatedAirspeed> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static IndicatedAirspeed ofMetresPerSecond(double metresPerSecond) {
-        return new IndicatedAirspeed(TERM.si(metresPerSecond, UnitScale.METRE_PER_SECOND));
+        return new IndicatedAirspeed(TERM.inSi(metresPerSecond));
     }
 
     /**

@@ -34,7 +34,7 @@ public final class PressureAltitudeRate extends SpeedValue<PressureAltitudeRate>
      *     positive
      */
     public static PressureAltitudeRate ofMetresPerSecond(double metresPerSecond) {
-        return new PressureAltitudeRate(TERM.si(metresPerSecond, UnitScale.METRE_PER_SECOND));
+        return new PressureAltitudeRate(TERM.inSi(metresPerSecond));
     }
 
     /**

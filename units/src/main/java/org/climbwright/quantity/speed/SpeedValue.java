@@ -5,7 +5,6 @@ import javax.measure.Unit;
 import javax.measure.quantity.Speed;
 import org.climbwright.quantity.Scalar;
 import org.climbwright.quantity.edge.Edge;
-import org.climbwright.unit.UnitScale;
 
 /**
  * What speeds have in common: metres per second, in the unit that each kind of speed is told in.
@@ -25,7 +24,7 @@ public abstract class SpeedValue<T extends SpeedValue<T>> extends Scalar<T> {
      * @return the number [m/s], as it came in
      */
     public double inMetresPerSecond() {
-        return UnitScale.METRE_PER_SECOND.fromSi(si());
+        return si();
     }
 
     /**

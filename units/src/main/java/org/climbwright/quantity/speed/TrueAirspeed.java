@@ -30,7 +30,7 @@ public final class TrueAirspeed extends SpeedValue<TrueAirspeed> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static TrueAirspeed ofMetresPerSecond(double metresPerSecond) {
-        return new TrueAirspeed(TERM.si(metresPerSecond, UnitScale.METRE_PER_SECOND));
+        return new TrueAirspeed(TERM.inSi(metresPerSecond));
     }
 
     /**

@@ -29,7 +29,7 @@ public final class WindSpeed extends SpeedValue<WindSpeed> {
      * @throws IllegalArgumentException if the value cannot be: it must be 0 or more, finite
      */
     public static WindSpeed ofMetresPerSecond(double metresPerSecond) {
-        return new WindSpeed(TERM.si(metresPerSecond, UnitScale.METRE_PER_SECOND));
+        return new WindSpeed(TERM.inSi(metresPerSecond));
     }
 
     /**

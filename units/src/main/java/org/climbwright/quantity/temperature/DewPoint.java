@@ -30,7 +30,7 @@ public final class DewPoint extends TemperaturePoint<DewPoint> {
      *     finite
      */
     public static DewPoint ofKelvins(double kelvins) {
-        return new DewPoint(TERM.si(kelvins, UnitScale.KELVIN));
+        return new DewPoint(TERM.inSi(kelvins));
     }
 
     /**

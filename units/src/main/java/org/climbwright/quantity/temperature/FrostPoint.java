@@ -35,7 +35,7 @@ public final class FrostPoint extends TemperaturePoint<FrostPoint> {
      *     273.16 K
      */
     public static FrostPoint ofKelvins(double kelvins) {
-        return new FrostPoint(TERM.si(kelvins, UnitScale.KELVIN));
+        return new FrostPoint(TERM.inSi(kelvins));
     }
 
     /**

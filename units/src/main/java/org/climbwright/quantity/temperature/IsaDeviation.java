@@ -33,7 +33,7 @@ public final class IsaDeviation extends TemperatureInterval<IsaDeviation> {
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static IsaDeviation ofKelvins(double kelvins) {
-        return new IsaDeviation(TERM.si(kelvins, UnitScale.KELVIN_DIFFERENCE));
+        return new IsaDeviation(TERM.inSi(kelvins));
     }
 
     /**

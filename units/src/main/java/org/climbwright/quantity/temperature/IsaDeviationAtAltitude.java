@@ -38,7 +38,7 @@ public final class IsaDeviationAtAltitude extends TemperatureInterval<IsaDeviati
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static IsaDeviationAtAltitude ofKelvins(double kelvins) {
-        return new IsaDeviationAtAltitude(TERM.si(kelvins, UnitScale.KELVIN_DIFFERENCE));
+        return new IsaDeviationAtAltitude(TERM.inSi(kelvins));
     }
 
     /**

@@ -32,7 +32,7 @@ public final class RecoveryTemperature extends TemperaturePoint<RecoveryTemperat
      *     finite
      */
     public static RecoveryTemperature ofKelvins(double kelvins) {
-        return new RecoveryTemperature(TERM.si(kelvins, UnitScale.KELVIN));
+        return new RecoveryTemperature(TERM.inSi(kelvins));
     }
 
     /**

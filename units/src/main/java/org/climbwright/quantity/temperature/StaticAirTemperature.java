@@ -30,7 +30,7 @@ public final class StaticAirTemperature extends TemperaturePoint<StaticAirTemper
      *     finite
      */
     public static StaticAirTemperature ofKelvins(double kelvins) {
-        return new StaticAirTemperature(TERM.si(kelvins, UnitScale.KELVIN));
+        return new StaticAirTemperature(TERM.inSi(kelvins));
     }
 
     /**

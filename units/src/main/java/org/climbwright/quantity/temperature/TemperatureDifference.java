@@ -32,7 +32,7 @@ public final class TemperatureDifference extends TemperatureInterval<Temperature
      * @throws IllegalArgumentException if the value cannot be: it must be any finite number
      */
     public static TemperatureDifference ofKelvins(double kelvins) {
-        return new TemperatureDifference(TERM.si(kelvins, UnitScale.KELVIN_DIFFERENCE));
+        return new TemperatureDifference(TERM.inSi(kelvins));
     }
 
     /**

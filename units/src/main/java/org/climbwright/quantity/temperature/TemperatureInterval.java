@@ -5,7 +5,6 @@ import javax.measure.Unit;
 import javax.measure.quantity.Temperature;
 import org.climbwright.quantity.Scalar;
 import org.climbwright.quantity.edge.Edge;
-import org.climbwright.unit.UnitScale;
 
 /**
  * What temperature differences have in common: an interval, for which 1 °C is 1 K.
@@ -25,7 +24,7 @@ public abstract class TemperatureInterval<T extends TemperatureInterval<T>> exte
      * @return the number [K], as it came in
      */
     public double inKelvins() {
-        return UnitScale.KELVIN_DIFFERENCE.fromSi(si());
+        return si();
     }
 
     /**

@@ -27,7 +27,7 @@ public abstract class TemperaturePoint<T extends TemperaturePoint<T>> extends Sc
      * @return the number [K], as it came in
      */
     public double inKelvins() {
-        return UnitScale.KELVIN.fromSi(si());
+        return si();
     }
 
     /**

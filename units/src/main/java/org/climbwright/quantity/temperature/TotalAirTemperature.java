@@ -31,7 +31,7 @@ public final class TotalAirTemperature extends TemperaturePoint<TotalAirTemperat
      *     finite
      */
     public static TotalAirTemperature ofKelvins(double kelvins) {
-        return new TotalAirTemperature(TERM.si(kelvins, UnitScale.KELVIN));
+        return new TotalAirTemperature(TERM.inSi(kelvins));
     }
 
     /**

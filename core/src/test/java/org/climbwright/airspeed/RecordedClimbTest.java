@@ -43,6 +43,20 @@ class RecordedClimbTest {
         assertThat(median(differences)).isBetween(p5, p95);
     }
 
+    @Test
+    @DisplayName("of the four-engine turboprop has its true airspeed in the median within 0.05 kn")
+    void trueAirspeedOfTheFourEngineTurboprop() {
+        double[] differences =
+                rows("four-engine-turboprop").stream()
+                        .filter(row -> row.get("tas_mps") > FLYING_MPS)
+                        .mapToDouble(difference("tas_from_ias_p_sat_minus_tas_kt"))
+                        .sorted()
+                        .toArray();
+
+        assertThat(differences).hasSize(290);
+        assertThat(Math.abs(median(differences))).isLessThan(0.05);
+    }
+
     /** The difference as the evaluation of the whole flight took it. */
     private static ToDoubleFunction<Map<String, Double>> difference(String quantity) {
         return switch (quantity) {

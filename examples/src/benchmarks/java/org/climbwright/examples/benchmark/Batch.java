@@ -5,6 +5,7 @@ import java.util.Random;
 import org.climbwright.airspeed.AirspeedConversion;
 import org.climbwright.atmosphere.DryAir;
 import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.path.FrameColumns;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 
@@ -27,9 +28,6 @@ public class Batch {
 
     private static final double HIGHEST_MACH = 0.9;
 
-    /** What the longest answer takes. */
-    private static final int RESULTS = 6;
-
     final double[] altitudeM = new double[SIZE];
     final double[] pressurePa = new double[SIZE];
     final double[] densityKgPerM3 = new double[SIZE];
@@ -38,10 +36,24 @@ public class Batch {
     final double[] casKnots = new double[SIZE];
     final double[] mach = new double[SIZE];
     final double[] supersonicImpactPressurePa = new double[SIZE];
-    final double[] geometricRateMps = new double[SIZE];
+    final double[] rateMps = new double[SIZE];
+
+    /** A whole frame each, the longest answer. */
+    final FrameColumns frames = FrameColumns.ofSize(SIZE);
 
     /** What a benchmark computes: the first array is its first result, and so on. */
-    final double[][] results = new double[RESULTS][SIZE];
+    final double[][] results = {
+        frames.pressurePa(),
+        frames.densityKgPerM3(),
+        frames.speedOfSoundMps(),
+        frames.mach(),
+        frames.easMps(),
+        frames.tasMps(),
+        frames.totalTemperatureK(),
+        frames.densityAltitudeM(),
+        frames.geometricRateMps(),
+        frames.airGradient()
+    };
 
     /** Draws the batch, the same every time. */
     public Batch() {
@@ -64,7 +76,7 @@ public class Batch {
             mach[i] = AirspeedConversion.machFromCas(cas, pressure);
             supersonicImpactPressurePa[i] =
                     AirspeedConversion.impactPressureFromMach(between(random, 1.05, 2.5), pressure);
-            geometricRateMps[i] = between(random, 0.5, 20.0);
+            rateMps[i] = between(random, 0.5, 20.0);
         }
     }
 

@@ -1,5 +1,6 @@
 package org.climbwright.examples.benchmark;
 
+import static org.climbwright.atmosphere.IcaoConstants.EARTH_RADIUS_M;
 import static org.climbwright.atmosphere.IcaoConstants.GAS_CONSTANT_J_PER_KG_K;
 import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
 import static org.climbwright.atmosphere.IcaoConstants.SEA_LEVEL_DENSITY_KG_PER_M3;
@@ -95,6 +96,17 @@ final class ByHand {
 
     static double totalTemperature(double mach, double temperature) {
         return temperature * (1.0 + 0.2 * mach * mach);
+    }
+
+    /** Dry air, the pressure altitude taken for the altitude. */
+    static double geometricRate(double rate, double altitude, double temperature) {
+        double geometric = EARTH_RADIUS_M * altitude / (EARTH_RADIUS_M - altitude);
+        double stretch = (EARTH_RADIUS_M + geometric) / EARTH_RADIUS_M;
+        return rate * temperature / temperature(altitude) * stretch * stretch;
+    }
+
+    static double gradient(double tas, double geometricRate) {
+        return geometricRate / Math.sqrt(tas * tas - geometricRate * geometricRate);
     }
 
     /** Beyond Mach 1: Rayleigh's formula, solved by putting each answer in again. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Where and of what a run was: without it no figure means anything. */
@@ -38,12 +39,26 @@ final class Machine {
         if (!Files.isReadable(PROCESSORS)) {
             return architecture;
         }
-        try (Stream<String> lines = Files.lines(PROCESSORS)) {
-            return lines.filter(line -> line.startsWith("model name"))
-                    .map(line -> line.substring(line.indexOf(':') + 1).strip())
-                    .findFirst()
-                    .orElse(architecture);
-        }
+        List<String> lines = Files.readAllLines(PROCESSORS);
+        String name = field(lines, "model name").orElse(architecture);
+        // the name may be that of a dozen processors, of which one has twice the units of another
+        return field(lines, "cpu family")
+                .flatMap(
+                        family ->
+                                field(lines, "model")
+                                        .map(model -> name + " " + family + "/" + model))
+                .orElse(name);
+    }
+
+    private static Optional<String> field(List<String> lines, String name) {
+        return lines.stream()
+                .filter(
+                        line ->
+                                line.substring(0, Math.max(0, line.indexOf(':')))
+                                        .strip()
+                                        .equals(name))
+                .map(line -> line.substring(line.indexOf(':') + 1).strip())
+                .findFirst();
     }
 
     private static String commit() throws InterruptedException {

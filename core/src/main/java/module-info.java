@@ -14,6 +14,7 @@ module org.climbwright.core {
     exports org.climbwright.atmosphere.wind;
     exports org.climbwright.briefing;
     exports org.climbwright.icing;
+    exports org.climbwright.icing.ground;
     exports org.climbwright.path;
     exports org.climbwright.sounding;
     exports org.climbwright.sounding.surface;

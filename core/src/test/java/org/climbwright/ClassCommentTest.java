@@ -41,6 +41,8 @@ class ClassCommentTest {
             import org.climbwright.atmosphere.*;
             import org.climbwright.atmosphere.altimetry.*;
             import org.climbwright.atmosphere.wind.*;
+            import org.climbwright.icing.*;
+            import org.climbwright.icing.ground.*;
             import org.climbwright.path.*;
             import org.climbwright.quantity.*;
             import org.climbwright.quantity.altitude.*;
@@ -145,6 +147,8 @@ class ClassCommentTest {
                         "SpeedSchedule",
                         "StandardAir",
                         "FrameColumns",
+                        "GroundObservation",
+                        "IcingRule",
                         "StandardAirArrays",
                         "SurfaceReport",
                         "SurfaceWind",

@@ -10,10 +10,14 @@ import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.briefing.ClimbEvent.Kind;
+import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingSpan;
+import org.climbwright.icing.ProtectedPart;
+import org.climbwright.icing.ProtectionAdvice;
+import org.climbwright.icing.ProtectionMethod;
+import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.path.Climb;
 import org.climbwright.path.ClimbPath;
-import org.climbwright.path.ClimbState;
 import org.climbwright.path.SpeedSchedule;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
@@ -31,7 +35,7 @@ import org.climbwright.unit.UnitText;
  * <pre>{@code
  * ClimbBriefing briefing = ClimbBriefing.of(plan, sounding);
  * briefing.levels()            // each 2,000 ft and each event, upwards
- * briefing.icingConditions()   // with the point by which anti-ice should be on
+ * briefing.iceProtection()      // icing conditions, and by when protection should be on
  * briefing.limits()            // what this is good for, and what not
  * }</pre>
  */
@@ -49,10 +53,11 @@ public final class ClimbBriefing {
                             + " decide.",
                     "The air is that of one balloon at its time and place, and nothing is known"
                             + " between its levels but a straight line.",
-                    "Icing conditions are where total air temperature and humidity meet the rule"
-                        + " named here (common practice, no source). It is no forecast of ice, and"
-                        + " no span found is not \"no icing\"; ice cloud in very cold air is missed"
-                        + " by a humidity over water.",
+                    "Icing conditions are where temperature and moisture meet the rules named here,"
+                        + " one for each part protected; the flight manual decides. They are no"
+                        + " forecast of ice, and no span found is not \"no icing\"; ice cloud in"
+                        + " very cold air is missed by a humidity over water, and ice crystals can"
+                        + " harm an engine where it is colder than a rule speaks of.",
                     "Rates are those of the table, in whatever air; a change of speed is taken as"
                             + " immediate, turns and the loss of mass by fuel are left out.",
                     "An altimeter shows the true altitude only at the aerodrome of its QNH.");
@@ -62,7 +67,7 @@ public final class ClimbBriefing {
     private final AltimeterSetting qnh;
     private final ClimbPath path;
     private final List<IsothermCrossing> freezingLevels;
-    private final List<IcingSpan> icing;
+    private final List<ProtectionAdvice> iceProtection;
     private final List<BriefingLevel> levels;
     private final List<String> notes;
 
@@ -85,7 +90,10 @@ public final class ClimbBriefing {
                 new Climb(plan.rates(), plan.mass(), schedule, air, winds, plan.track())
                         .between(ground.pressureAltitude(), plan.level());
         this.freezingLevels = sounding.freezingLevels();
-        this.icing = IcingSpan.along(path, plan.icingRule());
+        this.iceProtection =
+                plan.iceProtection().stream()
+                        .map(protection -> ProtectionAdvice.along(path, protection))
+                        .toList();
         this.levels = gather(schedule);
         this.notes = takeNotes();
     }
@@ -218,28 +226,61 @@ public final class ClimbBriefing {
     }
 
     private void gatherIcing(LevelCollector collector) {
-        for (IcingSpan span : icing) {
-            boolean known = span.kind() == IcingSpan.Kind.CONDITIONS;
-            String what = known ? "icing conditions" : "icing conditions not known";
-            collector.event(
-                    span.bottom(),
-                    known ? Kind.ICING_ENTRY : Kind.ICING_NOT_KNOWN_ENTRY,
-                    what + " from here");
-            if (known) {
-                Optional<ClimbState> onBy = antiIceOnBy(span);
-                collector.event(
-                        onBy.map(ClimbState::pressureAltitude).orElse(path.bottom()),
-                        Kind.ANTI_ICE_ON,
-                        "engine anti-ice on "
-                                + (onBy.isPresent() ? "by here" : "before the climb begins"));
+        for (ProtectionAdvice advice : iceProtection) {
+            String part = words(advice.plan().rule().part());
+            for (IcingSpan span : advice.spans()) {
+                gatherSpan(collector, span, part);
             }
-            collector.event(
-                    span.top(),
-                    known ? Kind.ICING_EXIT : Kind.ICING_NOT_KNOWN_EXIT,
-                    span.top().equals(path.top())
-                            ? what + ", still where the climb ends"
-                            : what + " to here");
+            for (ProtectionPeriod period : advice.periods()) {
+                String what = part + " " + words(advice.plan().method());
+                collector.event(
+                        period.on().pressureAltitude(),
+                        Kind.ICE_PROTECTION_ON,
+                        what
+                                + (period.isOnBeforeClimb()
+                                        ? " on before the climb begins"
+                                        : " on by here"));
+            }
         }
+    }
+
+    private void gatherSpan(LevelCollector collector, IcingSpan span, String part) {
+        String what =
+                switch (span.answer()) {
+                    case CONDITIONS -> part + " icing conditions";
+                    case NOT_KNOWN -> part + " icing conditions not known";
+                    case COLDER_THAN_THE_RULE -> "moisture colder than the " + part + " rule";
+                    case NOT_MET -> throw new IllegalStateException("a span that is none");
+                };
+        collector.event(span.bottom(), entry(span.answer()), what + " from here");
+        collector.event(
+                span.top(),
+                exit(span.answer()),
+                span.top().equals(path.top())
+                        ? what + ", still where the climb ends"
+                        : what + " to here");
+    }
+
+    private static Kind entry(IcingAnswer answer) {
+        return answer == IcingAnswer.CONDITIONS ? Kind.ICING_ENTRY : Kind.ICING_NOT_KNOWN_ENTRY;
+    }
+
+    private static Kind exit(IcingAnswer answer) {
+        return answer == IcingAnswer.CONDITIONS ? Kind.ICING_EXIT : Kind.ICING_NOT_KNOWN_EXIT;
+    }
+
+    private static String words(ProtectedPart part) {
+        return switch (part) {
+            case ENGINE -> "engine";
+            case AIRFRAME -> "airframe";
+        };
+    }
+
+    private static String words(ProtectionMethod method) {
+        return switch (method) {
+            case ANTI_ICE -> "anti-ice";
+            case DE_ICE -> "de-icing";
+        };
     }
 
     private List<String> takeNotes() {
@@ -268,7 +309,8 @@ public final class ClimbBriefing {
                                                 state.pressureAltitude().inFeet())));
         noteStatedQnh(found);
         noteTakenWinds(found);
-        if (!icingNotKnown().isEmpty()) {
+        if (iceProtection.stream()
+                .anyMatch(advice -> !advice.spans(IcingAnswer.NOT_KNOWN).isEmpty())) {
             found.add(
                     "Humidity is not known on a part of the climb that is cold enough for icing"
                             + " conditions: whether they hold there cannot be told.");
@@ -383,32 +425,13 @@ public final class ClimbBriefing {
     }
 
     /**
-     * Returns where the climb is in icing conditions by the plan's rule.
+     * Returns where the climb meets icing conditions and when protection is due.
      *
-     * @return the spans, upwards; that there is none is not "no icing"
+     * @return the advice for each plan of protection, in the order of the plan; that there is no
+     *     span is not "no icing"
      */
-    public List<IcingSpan> icingConditions() {
-        return icing.stream().filter(s -> s.kind() == IcingSpan.Kind.CONDITIONS).toList();
-    }
-
-    /**
-     * Returns where the climb is cold enough, and whether there is moisture is not known.
-     *
-     * @return the spans, upwards
-     */
-    public List<IcingSpan> icingNotKnown() {
-        return icing.stream().filter(s -> s.kind() == IcingSpan.Kind.NOT_KNOWN).toList();
-    }
-
-    /**
-     * Returns the point of the climb by which engine anti-ice should be on ahead of a span.
-     *
-     * @param span a span of this briefing
-     * @return the point, the plan's lead before the entry; empty when that is before the climb
-     *     begins
-     */
-    public Optional<ClimbState> antiIceOnBy(IcingSpan span) {
-        return span.onBy(path, plan.antiIceLead());
+    public List<ProtectionAdvice> iceProtection() {
+        return iceProtection;
     }
 
     /**

@@ -20,15 +20,15 @@ public record ClimbEvent(Kind kind, String text) {
         TRANSITION_ALTITUDE,
         /** The air passes 0 °C. */
         ZERO_CELSIUS,
-        /** The point by which engine anti-ice should be on. */
-        ANTI_ICE_ON,
+        /** The point by which ice protection should be on. */
+        ICE_PROTECTION_ON,
         /** Icing conditions end. */
         ICING_EXIT,
-        /** From here on it is known whether there are icing conditions. */
+        /** From here on it can be told again whether there are icing conditions. */
         ICING_NOT_KNOWN_EXIT,
         /** Icing conditions begin. */
         ICING_ENTRY,
-        /** It is cold enough, and whether there is moisture is not known. */
+        /** Whether there are icing conditions cannot be told: humidity, or colder than a rule. */
         ICING_NOT_KNOWN_ENTRY,
         /** It begins to get warmer upwards. */
         INVERSION_BASE,

@@ -1,8 +1,8 @@
 package org.climbwright.briefing;
 
-import java.time.Duration;
+import java.util.List;
 import java.util.Objects;
-import org.climbwright.icing.EngineIcingRule;
+import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.path.ClimbRates;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.Mass;
@@ -19,8 +19,7 @@ import org.climbwright.sounding.UnobservedWind;
  * @param speeds the speeds to fly
  * @param level the level to climb to
  * @param track the track, kept all the way
- * @param icingRule when engine anti-ice is due
- * @param antiIceLead how long before icing conditions it should be on
+ * @param iceProtection what is to be protected from ice, and how: engines, airframe, or neither
  * @param unobservedWind what to take where no wind was observed
  * @param smallestInversion how much warmer the top of an inversion must be to be told
  */
@@ -31,8 +30,7 @@ public record ClimbPlan(
         ScheduledSpeeds speeds,
         PressureAltitude level,
         TrueDirection track,
-        EngineIcingRule icingRule,
-        Duration antiIceLead,
+        List<ProtectionPlan> iceProtection,
         UnobservedWind unobservedWind,
         TemperatureDifference smallestInversion) {
 
@@ -45,11 +43,9 @@ public record ClimbPlan(
      * @param speeds see above
      * @param level see above
      * @param track see above
-     * @param icingRule see above
-     * @param antiIceLead see above
+     * @param iceProtection see above
      * @param unobservedWind see above
      * @param smallestInversion see above
-     * @throws IllegalArgumentException if the lead is negative
      */
     public ClimbPlan {
         Objects.requireNonNull(aerodrome, "aerodrome");
@@ -58,16 +54,9 @@ public record ClimbPlan(
         Objects.requireNonNull(speeds, "speeds");
         Objects.requireNonNull(level, "level");
         Objects.requireNonNull(track, "track");
-        Objects.requireNonNull(icingRule, "icingRule");
-        Objects.requireNonNull(antiIceLead, "antiIceLead");
+        iceProtection = List.copyOf(iceProtection);
         Objects.requireNonNull(unobservedWind, "unobservedWind");
         Objects.requireNonNull(smallestInversion, "smallestInversion");
-        if (antiIceLead.isNegative()) {
-            throw new IllegalArgumentException(
-                    "the lead of anti-ice must be 0 s or more, but was "
-                            + antiIceLead.toSeconds()
-                            + " s");
-        }
     }
 
     /**
@@ -84,8 +73,7 @@ public record ClimbPlan(
                 speeds,
                 level,
                 track,
-                icingRule,
-                antiIceLead,
+                iceProtection,
                 unobservedWind,
                 smallestInversion);
     }

@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
-import org.climbwright.path.Side;
+import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.temperature.StaticAirTemperature;
+import org.climbwright.quantity.temperature.TotalAirTemperature;
 
 /**
- * A stretch of a climb in icing conditions, or in air whose humidity nobody knows.
+ * A stretch of a climb of which a rule says one thing: that there are icing conditions, that nobody
+ * can tell, or that it is colder than the rule speaks of.
  *
  * <pre>{@code
  * List<IcingSpan> spans = IcingSpan.along(path, rule);
@@ -20,37 +23,48 @@ import org.climbwright.quantity.altitude.PressureAltitude;
  * <p>Limits of use: conditions conducive to icing in the air that the path was made with, not a
  * forecast of ice. The flight manual and what the crew sees decide.
  *
- * @param kind what the stretch is
- * @param entry the climb where it enters
- * @param exit the climb where it leaves
+ * @param part what the rule protects
+ * @param answer what the rule says, never that it is not met
+ * @param entry the climb where the stretch begins
+ * @param exit the climb where it ends
+ * @param coldestTotal the lowest total air temperature met
+ * @param coldestStatic the lowest static air temperature met
  * @param reason the figures against the rule, in words
  */
-public record IcingSpan(Kind kind, ClimbState entry, ClimbState exit, String reason)
+public record IcingSpan(
+        ProtectedPart part,
+        IcingAnswer answer,
+        ClimbState entry,
+        ClimbState exit,
+        TotalAirTemperature coldestTotal,
+        StaticAirTemperature coldestStatic,
+        String reason)
         implements Serializable {
 
-    /** What a stretch is. */
-    public enum Kind {
-        /** Cold enough, with visible moisture. */
-        CONDITIONS,
-        /** Cold enough, but whether there is moisture is not known. */
-        NOT_KNOWN
-    }
-
     /**
-     * Returns the stretches of a climb that the rule speaks of.
+     * Returns the stretches of a climb that a rule speaks of.
      *
      * <p>Every stretch between two bends of the path is searched at nine points; where one meets
-     * the rule and the next does not, the level between is found by halving.
+     * other thresholds than the next, the level between is found by halving.
      *
      * @param path the climb
      * @param rule the rule
-     * @return the spans from the lowest to the highest, none touching another of its kind; the rest
-     *     of the climb is too warm, or dry by the rule
+     * @return the spans from the lowest to the highest, none touching another of its answer; the
+     *     rest of the climb is too warm, or dry by the rule
      * @accuracy entry and exit to 0.001 m of the level at which the threshold is met
-     * @source see {@link EngineIcingRule}
+     * @source see {@link IcingRule}
      */
-    public static List<IcingSpan> along(ClimbPath path, EngineIcingRule rule) {
+    public static List<IcingSpan> along(ClimbPath path, IcingRule rule) {
         return new IcingSearch(path, rule).spans();
+    }
+
+    /**
+     * Tells whether the rule finds icing conditions here.
+     *
+     * @return false where nobody can tell, or it is colder than the rule speaks of
+     */
+    public boolean isConditions() {
+        return answer == IcingAnswer.CONDITIONS;
     }
 
     /**
@@ -72,6 +86,24 @@ public record IcingSpan(Kind kind, ClimbState entry, ClimbState exit, String rea
     }
 
     /**
+     * Returns how deep the stretch is.
+     *
+     * @return change of pressure altitude from entry to exit
+     */
+    public AltitudeChange depth() {
+        return top().minus(bottom());
+    }
+
+    /**
+     * Returns how long the climb is in it.
+     *
+     * @return time from entry to exit
+     */
+    public Duration duration() {
+        return exit.time().minus(entry.time());
+    }
+
+    /**
      * Returns the point of the climb by which protection should be on.
      *
      * @param path the climb that this span was found along
@@ -81,13 +113,5 @@ public record IcingSpan(Kind kind, ClimbState entry, ClimbState exit, String rea
     public Optional<ClimbState> onBy(ClimbPath path, Duration lead) {
         Duration time = entry.time().minus(lead);
         return time.isNegative() ? Optional.empty() : Optional.of(path.at(time));
-    }
-
-    static ClimbState arriving(ClimbPath path, double altitudeM) {
-        return path.at(PressureAltitude.ofMetres(altitudeM), Side.BELOW);
-    }
-
-    static ClimbState leaving(ClimbPath path, double altitudeM) {
-        return path.at(PressureAltitude.ofMetres(altitudeM), Side.ABOVE);
     }
 }

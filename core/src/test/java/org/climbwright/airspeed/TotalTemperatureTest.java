@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.climbwright.testing.Agreement.closeTo;
 import static org.climbwright.testing.Agreement.printedAs;
 
+import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.testing.Table;
 import org.junit.jupiter.api.DisplayName;
@@ -152,5 +153,19 @@ class TotalTemperatureTest {
         assertThat(TotalTemperature.hasMach(260.0, 99.0, 1.0)).isFalse();
         assertThat(TotalTemperature.hasMach(1501.0, 250.0, 1.0)).isFalse();
         assertThat(TotalTemperature.machFromStatic(250.0, 250.0, 0.9)).isZero();
+    }
+
+    @Test
+    @DisplayName(
+            "of 10 °C is that of -1.1 °C at 250 kn and 10,000 ft, of -8.6 °C at 300 kn and FL150")
+    void tenDegrees() {
+        assertThat(staticCelsius(250.0, 10000.0)).isCloseTo(-1.1, within(0.05));
+        assertThat(staticCelsius(300.0, 15000.0)).isCloseTo(-8.6, within(0.05));
+    }
+
+    private static double staticCelsius(double knots, double feet) {
+        double pressurePa = StandardAir.pressureFromAltitude(feet * 0.3048);
+        double mach = AirspeedConversion.machFromCas(knots * 1852.0 / 3600.0, pressurePa);
+        return TotalTemperature.staticFromMach(283.15, mach, 1.0) - 273.15;
     }
 }

@@ -10,8 +10,12 @@ import java.util.List;
 import java.util.Optional;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.briefing.ClimbEvent.Kind;
-import org.climbwright.icing.EngineIcingRule;
+import org.climbwright.icing.IcingAnswer;
+import org.climbwright.icing.IcingRule;
 import org.climbwright.icing.IcingSpan;
+import org.climbwright.icing.ProtectionAdvice;
+import org.climbwright.icing.ProtectionPlan;
+import org.climbwright.icing.VisibleMoisture;
 import org.climbwright.path.ClimbRates;
 import org.climbwright.path.Scene;
 import org.climbwright.path.Side;
@@ -26,7 +30,6 @@ import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.Mach;
 import org.climbwright.quantity.temperature.TemperatureDifference;
-import org.climbwright.quantity.temperature.TotalAirTemperature;
 import org.climbwright.sounding.Sounding;
 import org.climbwright.sounding.SoundingLevel;
 import org.climbwright.sounding.UnobservedWind;
@@ -72,6 +75,14 @@ class ClimbBriefingTest {
                 southerlyMps);
     }
 
+    private static List<ProtectionPlan> protection(double leastPercent) {
+        VisibleMoisture moisture =
+                VisibleMoisture.ofRelativeHumidity(RelativeHumidity.ofPercent(leastPercent));
+        return List.of(
+                ProtectionPlan.antiIce(
+                        IcingRule.engine(moisture), Duration.ofSeconds(10), Duration.ZERO));
+    }
+
     private static ClimbPlan plan(double levelFeet) {
         return new ClimbPlan(
                 new Aerodrome(
@@ -88,9 +99,7 @@ class ClimbBriefingTest {
                         Mach.of(0.7)),
                 PressureAltitude.ofFeet(levelFeet),
                 TrueDirection.ofDegrees(0),
-                new EngineIcingRule(
-                        TotalAirTemperature.ofCelsius(10), RelativeHumidity.ofPercent(80)),
-                Duration.ofSeconds(10),
+                protection(80),
                 UnobservedWind.NOT_KNOWN,
                 TemperatureDifference.ofKelvins(1));
     }
@@ -142,7 +151,7 @@ class ClimbBriefingTest {
         assertThat(kinds)
                 .containsExactly(
                         Kind.BOTTOM,
-                        Kind.ANTI_ICE_ON,
+                        Kind.ICE_PROTECTION_ON,
                         Kind.ICING_ENTRY,
                         Kind.ZERO_CELSIUS,
                         Kind.INVERSION_BASE,
@@ -250,12 +259,11 @@ class ClimbBriefingTest {
                         high.speeds(),
                         high.level(),
                         high.track(),
-                        new EngineIcingRule(
-                                TotalAirTemperature.ofCelsius(10), RelativeHumidity.ofPercent(75)),
-                        high.antiIceLead(),
+                        protection(75),
                         high.unobservedWind(),
                         high.smallestInversion());
-        List<IcingSpan> spans = ClimbBriefing.of(rule, coarse).icingConditions();
+        List<IcingSpan> spans =
+                ClimbBriefing.of(rule, coarse).iceProtection().get(0).spans(IcingAnswer.CONDITIONS);
         assertThat(spans).hasSize(1);
         // cold begins and moist ends between the same two samples; by a scan foot by foot
         assertThat(spans.get(0).bottom().inFeet()).isCloseTo(7025.2, within(0.5));
@@ -274,8 +282,7 @@ class ClimbBriefingTest {
                         p.speeds(),
                         p.level(),
                         p.track(),
-                        p.icingRule(),
-                        p.antiIceLead(),
+                        p.iceProtection(),
                         UnobservedWind.CALM,
                         p.smallestInversion());
         List<SoundingLevel> noLowWind = new ArrayList<>(AIR.levels());
@@ -312,13 +319,14 @@ class ClimbBriefingTest {
     @Test
     @DisplayName("says where engine anti-ice is due, by when, and where nobody knows")
     void icing() {
-        assertThat(briefing.icingConditions()).hasSize(1);
-        assertThat(briefing.antiIceOnBy(briefing.icingConditions().get(0))).isEmpty();
-        assertThat(briefing.icingNotKnown()).hasSize(1);
+        ProtectionAdvice engine = briefing.iceProtection().get(0);
+        assertThat(engine.spans(IcingAnswer.CONDITIONS)).hasSize(1);
+        assertThat(engine.periods()).hasSize(1);
+        assertThat(engine.periods().get(0).isOnBeforeClimb()).isTrue();
+        assertThat(engine.spans(IcingAnswer.NOT_KNOWN)).hasSize(1);
         // dew points end at 500 hPa
-        assertThat(briefing.icingNotKnown().get(0).entry().air().pressurePa())
+        assertThat(engine.spans(IcingAnswer.NOT_KNOWN).get(0).entry().air().pressurePa())
                 .isCloseTo(50000.0, within(0.01));
-        assertThat(briefing.antiIceOnBy(briefing.icingNotKnown().get(0))).isPresent();
     }
 
     @Test
@@ -326,7 +334,7 @@ class ClimbBriefingTest {
     void endsInside() {
         BriefingLevel top = briefing.levels().get(briefing.levels().size() - 1);
         assertThat(top.events().get(0).text())
-                .isEqualTo("icing conditions not known, still where the climb ends");
+                .isEqualTo("engine icing conditions not known, still where the climb ends");
     }
 
     @Test

@@ -24,15 +24,22 @@ import org.junit.jupiter.api.Test;
 
 @DisplayName("Icing conditions along a climb")
 class IcingSpanTest {
-    private static final EngineIcingRule RULE =
-            new EngineIcingRule(TotalAirTemperature.ofCelsius(10), RelativeHumidity.ofPercent(80));
+    private static final IcingRule RULE = rule(10, 80);
+
+    private static IcingRule rule(double warmestCelsius, double leastPercent) {
+        return IcingRule.engine(
+                        VisibleMoisture.ofRelativeHumidity(
+                                RelativeHumidity.ofPercent(leastPercent)))
+                .withWarmestTotal(TotalAirTemperature.ofCelsius(warmestCelsius))
+                .withoutColdest();
+    }
 
     @Test
     @DisplayName("in saturated air begin where total air temperature falls to 10 °C")
     void beginAtTheThreshold() {
         ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
         List<IcingSpan> spans = IcingSpan.along(path, RULE);
-        assertThat(spans.get(0).kind()).isEqualTo(IcingSpan.Kind.CONDITIONS);
+        assertThat(spans.get(0).answer()).isEqualTo(IcingAnswer.CONDITIONS);
         assertThat(spans.get(0).entry().totalAirTemperature().inCelsius())
                 .isCloseTo(10.0, within(1e-5));
         ClimbState below = path.at(spans.get(0).bottom().minus(oneFoot()));
@@ -43,9 +50,7 @@ class IcingSpanTest {
     @DisplayName("end where the climb accelerates and total air temperature jumps above 10 °C")
     void endWhereItAccelerates() {
         // At 10,000 ft 250 kn has a total air temperature of 5.8 °C, 290 kn one of 9.5 °C.
-        EngineIcingRule rule =
-                new EngineIcingRule(
-                        TotalAirTemperature.ofCelsius(8), RelativeHumidity.ofPercent(80));
+        IcingRule rule = rule(8, 80);
         List<IcingSpan> spans = IcingSpan.along(climb(new MoistStandardAir(h -> 1.0)), rule);
         assertThat(spans).hasSize(2);
         assertThat(spans.get(0).top()).isEqualTo(PressureAltitude.ofFeet(10000));
@@ -76,9 +81,7 @@ class IcingSpanTest {
     @Test
     @DisplayName("hold at the thresholds themselves: saturated air meets a rule of 100 %")
     void thresholdsIncluded() {
-        EngineIcingRule saturated =
-                new EngineIcingRule(
-                        TotalAirTemperature.ofCelsius(40), RelativeHumidity.ofPercent(100));
+        IcingRule saturated = rule(40, 100);
         ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
         assertThat(path.at(path.top()).air().relativeHumidity())
                 .hasValue(RelativeHumidity.ofPercent(100));
@@ -95,10 +98,10 @@ class IcingSpanTest {
                 new MoistStandardAir(h -> h < 5300.0 ? 0.1 : h < 5700.0 ? 1.0 : Double.NaN);
         List<IcingSpan> spans = IcingSpan.along(climb(air), RULE);
         assertThat(spans).hasSize(2);
-        assertThat(spans.get(0).kind()).isEqualTo(IcingSpan.Kind.CONDITIONS);
+        assertThat(spans.get(0).answer()).isEqualTo(IcingAnswer.CONDITIONS);
         assertThat(spans.get(0).bottom().inMetres()).isCloseTo(5300.0, within(2e-3));
         assertThat(spans.get(0).top().inMetres()).isCloseTo(5700.0, within(2e-3));
-        assertThat(spans.get(1).kind()).isEqualTo(IcingSpan.Kind.NOT_KNOWN);
+        assertThat(spans.get(1).answer()).isEqualTo(IcingAnswer.NOT_KNOWN);
     }
 
     @Test
@@ -110,25 +113,21 @@ class IcingSpanTest {
                         AltitudeDatum.onQnh(AltimeterSetting.standard()));
         assertThat(IcingSpan.along(climb(own), RULE))
                 .isNotEmpty()
-                .allMatch(span -> span.kind() == IcingSpan.Kind.NOT_KNOWN);
+                .allMatch(span -> span.answer() == IcingAnswer.NOT_KNOWN);
     }
 
     @Test
     @DisplayName("are none in dry air, and none in air that is too warm")
     void none() {
         assertThat(IcingSpan.along(climb(new MoistStandardAir(h -> 0.5)), RULE)).isEmpty();
-        EngineIcingRule never =
-                new EngineIcingRule(
-                        TotalAirTemperature.ofCelsius(-90), RelativeHumidity.ofPercent(80));
+        IcingRule never = rule(-90, 80);
         assertThat(IcingSpan.along(climb(new MoistStandardAir(h -> 1.0)), never)).isEmpty();
     }
 
     @Test
     @DisplayName("cover the whole climb when it is cold and moist from the start")
     void wholeClimb() {
-        EngineIcingRule always =
-                new EngineIcingRule(
-                        TotalAirTemperature.ofCelsius(40), RelativeHumidity.ofPercent(80));
+        IcingRule always = rule(40, 80);
         ClimbPath path = climb(new MoistStandardAir(h -> 1.0));
         List<IcingSpan> spans = IcingSpan.along(path, always);
         assertThat(spans).hasSize(1);
@@ -144,7 +143,7 @@ class IcingSpanTest {
         void cannotTell() {
             List<IcingSpan> spans =
                     IcingSpan.along(climb(new MoistStandardAir(h -> Double.NaN)), RULE);
-            assertThat(spans).allMatch(span -> span.kind() == IcingSpan.Kind.NOT_KNOWN);
+            assertThat(spans).allMatch(span -> span.answer() == IcingAnswer.NOT_KNOWN);
             assertThat(spans.get(0).entry().totalAirTemperature().inCelsius())
                     .isCloseTo(10.0, within(1e-5));
             assertThat(spans.get(0).reason())
@@ -160,8 +159,8 @@ class IcingSpanTest {
             List<IcingSpan> spans = IcingSpan.along(climb(air), RULE);
             IcingSpan last = spans.get(spans.size() - 1);
             IcingSpan before = spans.get(spans.size() - 2);
-            assertThat(before.kind()).isEqualTo(IcingSpan.Kind.CONDITIONS);
-            assertThat(last.kind()).isEqualTo(IcingSpan.Kind.NOT_KNOWN);
+            assertThat(before.answer()).isEqualTo(IcingAnswer.CONDITIONS);
+            assertThat(last.answer()).isEqualTo(IcingAnswer.NOT_KNOWN);
             assertThat(before.top()).isEqualTo(last.bottom());
             assertThat(last.bottom().inMetres()).isCloseTo(edge, within(1e-6));
         }
@@ -173,7 +172,7 @@ class IcingSpanTest {
         MoistStandardAir air = new MoistStandardAir(h -> h < 6000.0 ? 1.0 : Double.NaN);
         List<IcingSpan> spans = IcingSpan.along(climb(air), RULE);
         IcingSpan last = spans.get(spans.size() - 1);
-        assertThat(last.kind()).isEqualTo(IcingSpan.Kind.NOT_KNOWN);
+        assertThat(last.answer()).isEqualTo(IcingAnswer.NOT_KNOWN);
         assertThat(last.bottom().inMetres()).isCloseTo(6000.0, within(1e-3));
     }
 
@@ -204,8 +203,8 @@ class IcingSpanTest {
     @Test
     @DisplayName("need a humidity in the rule that not all air has")
     void rule() {
-        TotalAirTemperature ten = TotalAirTemperature.ofCelsius(10);
-        assertThatThrownBy(() -> new EngineIcingRule(ten, RelativeHumidity.ofPercent(0)))
+        RelativeHumidity none = RelativeHumidity.ofPercent(0);
+        assertThatThrownBy(() -> VisibleMoisture.ofRelativeHumidity(none))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage(
                         "least relative humidity must be above 0.0 %, which all air has, but was"

@@ -9,11 +9,15 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.climbwright.briefing.BriefingLevel;
 import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.briefing.ClimbEvent;
+import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingSpan;
+import org.climbwright.icing.ProtectionAdvice;
+import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.path.ClimbState;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeometricAltitude;
@@ -63,8 +67,9 @@ final class JsonReport {
             write(crossing);
         }
         json.writeEndArray();
-        write("icingConditions", briefing, briefing.icingConditions());
-        write("icingNotKnown", briefing, briefing.icingNotKnown());
+        write("icingConditions", briefing, IcingAnswer.CONDITIONS);
+        write("icingNotKnown", briefing, IcingAnswer.NOT_KNOWN);
+        write("icingColderThanTheRule", briefing, IcingAnswer.COLDER_THAN_THE_RULE);
         texts("notes", briefing.notes());
         texts("limits", briefing.limits());
         json.writeEndObject();
@@ -113,23 +118,49 @@ final class JsonReport {
         json.writeEndObject();
     }
 
-    private void write(String field, ClimbBriefing briefing, List<IcingSpan> spans)
+    private void write(String field, ClimbBriefing briefing, IcingAnswer answer)
             throws IOException {
         json.writeArrayFieldStart(field);
-        for (IcingSpan span : spans) {
-            json.writeStartObject();
-            number("fromFt", span.bottom().inFeet());
-            number("toFt", span.top().inFeet());
-            number("entryTimeS", span.entry().timeS());
-            number("exitTimeS", span.exit().timeS());
-            number(
-                    "protectionOnByFt",
-                    briefing.antiIceOnBy(span).map(state -> state.pressureAltitude().inFeet()));
-            json.writeBooleanField("protectionOnBeforeClimb", briefing.antiIceOnBy(span).isEmpty());
-            json.writeStringField("reason", span.reason());
-            json.writeEndObject();
+        for (ProtectionAdvice advice : briefing.iceProtection()) {
+            for (IcingSpan span : advice.spans(answer)) {
+                json.writeStartObject();
+                json.writeStringField("part", span.part().name().toLowerCase(Locale.ROOT));
+                json.writeStringField("rule", advice.plan().rule().basis());
+                number("fromFt", span.bottom().inFeet());
+                number("toFt", span.top().inFeet());
+                number("entryTimeS", span.entry().timeS());
+                number("exitTimeS", span.exit().timeS());
+                if (span.isConditions()) {
+                    protection(advice.period(span));
+                } else { // if there are conditions, by when
+                    Optional<ClimbState> onBy = span.onBy(briefing.path(), advice.plan().lead());
+                    number(
+                            "protectionOnByFt",
+                            onBy.map(state -> state.pressureAltitude().inFeet()));
+                    json.writeBooleanField("protectionOnBeforeClimb", onBy.isEmpty());
+                }
+                number("coldestTotalAirTemperatureC", span.coldestTotal().inCelsius());
+                number("coldestStaticAirTemperatureC", span.coldestStatic().inCelsius());
+                json.writeStringField("reason", span.reason());
+                json.writeEndObject();
+            }
         }
         json.writeEndArray();
+    }
+
+    /** Of spans that are too close together to switch off between, the same for all. */
+    private void protection(ProtectionPeriod period) throws IOException {
+        number(
+                "protectionOnByFt",
+                period.isOnBeforeClimb()
+                        ? Optional.empty()
+                        : Optional.of(period.on().pressureAltitude().inFeet()));
+        json.writeBooleanField("protectionOnBeforeClimb", period.isOnBeforeClimb());
+        number(
+                "protectionOffAfterFt",
+                period.isOnAtTop()
+                        ? Optional.empty()
+                        : Optional.of(period.off().pressureAltitude().inFeet()));
     }
 
     private void texts(String field, List<String> texts) throws IOException {

@@ -15,7 +15,10 @@ import java.util.Locale;
 import org.climbwright.briefing.Aerodrome;
 import org.climbwright.briefing.ClimbPlan;
 import org.climbwright.briefing.ScheduledSpeeds;
-import org.climbwright.icing.EngineIcingRule;
+import org.climbwright.icing.IcingRule;
+import org.climbwright.icing.ProtectionMethod;
+import org.climbwright.icing.ProtectionPlan;
+import org.climbwright.icing.VisibleMoisture;
 import org.climbwright.path.ClimbRates;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
@@ -29,6 +32,7 @@ import org.climbwright.quantity.speed.GeometricRate;
 import org.climbwright.quantity.speed.Mach;
 import org.climbwright.quantity.speed.PressureAltitudeRate;
 import org.climbwright.quantity.temperature.IsaDeviation;
+import org.climbwright.quantity.temperature.StaticAirTemperature;
 import org.climbwright.quantity.temperature.TemperatureDifference;
 import org.climbwright.quantity.temperature.TotalAirTemperature;
 import org.climbwright.sounding.SoundingReader;
@@ -118,10 +122,6 @@ final class ScenarioFile {
                         toml.value("speeds.limit_below", AltitudeOnQnh::parse),
                         toml.value("speeds.calibrated_airspeed", CalibratedAirspeed::parse),
                         toml.value("speeds.mach", Mach::parse));
-        EngineIcingRule icing =
-                new EngineIcingRule(
-                        toml.value("icing.total_air_temperature", TotalAirTemperature::parse),
-                        toml.value("icing.relative_humidity", RelativeHumidity::parse));
         return new ClimbPlan(
                 aerodrome,
                 readRates(),
@@ -129,10 +129,60 @@ final class ScenarioFile {
                 speeds,
                 toml.value("climb.level", PressureAltitude::parse),
                 toml.value("climb.track", TrueDirection::parse),
-                icing,
-                toml.value("icing.lead", ScenarioFile::duration),
+                readProtection(),
                 toml.value("air.unobserved_wind", ScenarioFile::unobservedWind),
                 toml.value("air.smallest_inversion", TemperatureDifference::parse));
+    }
+
+    /**
+     * The engines by the usual rule, the airframe by the regulation's, with thresholds of its own.
+     */
+    private List<ProtectionPlan> readProtection() {
+        VisibleMoisture moisture =
+                VisibleMoisture.ofRelativeHumidity(
+                        toml.value("icing.relative_humidity", RelativeHumidity::parse));
+        Duration minimumOff = toml.value("icing.minimum_off", ScenarioFile::duration);
+        IcingRule engine =
+                IcingRule.engine(moisture)
+                        .withWarmestTotal(
+                                toml.value(
+                                        "icing.engine.total_air_temperature",
+                                        TotalAirTemperature::parse))
+                        .withColdest(
+                                toml.value(
+                                        "icing.engine.coldest_static_air_temperature",
+                                        StaticAirTemperature::parse));
+        IcingRule airframe =
+                IcingRule.airframe(moisture)
+                        .withWarmestTotal(
+                                toml.value(
+                                        "icing.airframe.total_air_temperature",
+                                        TotalAirTemperature::parse))
+                        .withWarmestStatic(
+                                toml.value(
+                                        "icing.airframe.static_air_temperature",
+                                        StaticAirTemperature::parse));
+        return List.of(
+                ProtectionPlan.antiIce(
+                        engine,
+                        toml.value("icing.engine.lead", ScenarioFile::duration),
+                        minimumOff),
+                toml.value("icing.airframe.method", ScenarioFile::method) == ProtectionMethod.DE_ICE
+                        ? ProtectionPlan.deIce(airframe, minimumOff)
+                        : ProtectionPlan.antiIce(
+                                airframe,
+                                toml.value("icing.airframe.lead", ScenarioFile::duration),
+                                minimumOff));
+    }
+
+    private static ProtectionMethod method(String text) {
+        return switch (text) {
+            case "anti-ice" -> ProtectionMethod.ANTI_ICE;
+            case "de-ice" -> ProtectionMethod.DE_ICE;
+            default ->
+                    throw new IllegalArgumentException(
+                            "must be \"anti-ice\" or \"de-ice\", but was \"" + text + "\"");
+        };
     }
 
     private ClimbRates readRates() {
@@ -186,10 +236,10 @@ final class ScenarioFile {
     }
 
     private static Duration duration(String text) {
-        double seconds = UnitText.parse("lead", text, QuantityKind.TIME);
+        double seconds = UnitText.parse("time", text, QuantityKind.TIME);
         if (!(seconds >= 0.0 && seconds <= 86400.0)) {
             throw new IllegalArgumentException(
-                    "lead must be from 0.0 to 86400.0 s, but was " + seconds + " s");
+                    "must be from 0.0 to 86400.0 s, but was " + seconds + " s");
         }
         return Duration.ofNanos(Math.round(seconds * 1e9));
     }

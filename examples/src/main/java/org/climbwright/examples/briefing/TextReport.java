@@ -7,7 +7,13 @@ import org.climbwright.briefing.BriefingLevel;
 import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.briefing.ClimbEvent;
 import org.climbwright.briefing.ClimbPlan;
+import org.climbwright.icing.IcingAnswer;
+import org.climbwright.icing.IcingRule;
 import org.climbwright.icing.IcingSpan;
+import org.climbwright.icing.ProtectionAdvice;
+import org.climbwright.icing.ProtectionMethod;
+import org.climbwright.icing.ProtectionPeriod;
+import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.path.ClimbState;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeometricAltitude;
@@ -125,34 +131,46 @@ final class TextReport {
     }
 
     private void icing() {
-        line("ICING CONDITIONS for engine anti-ice, by the rule of the scenario");
-        if (briefing.icingConditions().isEmpty()) {
-            line(
-                    briefing.icingNotKnown().isEmpty()
-                            ? "  The rule is met nowhere on this climb. That is not \"no icing\"."
-                            : "  The rule is met nowhere that humidity is known.");
+        for (ProtectionAdvice advice : briefing.iceProtection()) {
+            IcingRule rule = advice.plan().rule();
+            line("%s ICING CONDITIONS, by %s", rule.part().name(), rule.basis());
+            if (advice.spans().isEmpty()) {
+                line("  The rule is met nowhere on this climb. That is not \"no icing\".");
+            } else if (advice.spans(IcingAnswer.CONDITIONS).isEmpty()) {
+                line("  The rule is met nowhere that it can be told.");
+            }
+            for (IcingSpan span : advice.spans()) {
+                describe(span);
+                if (span.answer() == IcingAnswer.NOT_KNOWN) {
+                    ifMoist(span, advice.plan());
+                }
+            }
+            for (ProtectionPeriod period : advice.periods()) {
+                describe(period, advice.plan());
+            }
+            line("");
         }
-        for (IcingSpan span : briefing.icingConditions()) {
-            describe(span, "in conditions");
-        }
-        for (IcingSpan span : briefing.icingNotKnown()) {
-            describe(span, "cannot tell");
-        }
-        line("");
     }
 
-    private void describe(IcingSpan span, String what) {
+    private void describe(IcingSpan span) {
         line(
                 "  %.0f to %.0f ft, %s to %s: %s",
                 span.bottom().inFeet(),
                 span.top().inFeet(),
                 minutes(span.entry().timeS()),
                 minutes(span.exit().timeS()),
-                what);
+                switch (span.answer()) {
+                    case CONDITIONS -> "in conditions";
+                    case NOT_KNOWN -> "cannot tell";
+                    case COLDER_THAN_THE_RULE -> "colder than the rule speaks of";
+                    case NOT_MET -> "not met";
+                });
         paragraph("    ", span.reason() + ".");
-        boolean known = span.kind() == IcingSpan.Kind.CONDITIONS;
+    }
+
+    private void ifMoist(IcingSpan span, ProtectionPlan plan) {
         String due =
-                briefing.antiIceOnBy(span)
+                span.onBy(briefing.path(), plan.lead())
                         .map(
                                 state ->
                                         format(
@@ -160,13 +178,51 @@ final class TextReport {
                                                 state.pressureAltitude().inFeet(),
                                                 minutes(state.timeS())))
                         .orElse("on before the climb begins");
+        paragraph("    ", "If there is visible moisture, " + method(plan) + " " + due + ".");
+    }
+
+    private static String method(ProtectionPlan plan) {
+        return plan.method() == ProtectionMethod.ANTI_ICE ? "anti-ice" : "de-icing";
+    }
+
+    private void describe(ProtectionPeriod period, ProtectionPlan plan) {
+        String what = "Protection, " + method(plan) + ":";
+        String on =
+                period.isOnBeforeClimb()
+                        ? "on before the climb begins"
+                        : format(
+                                "on by %.0f ft, %s",
+                                period.on().pressureAltitude().inFeet(),
+                                minutes(period.on().timeS()));
+        String ahead =
+                plan.lead().isZero()
+                        ? ""
+                        : format(
+                                ", %d s and %.0f ft ahead",
+                                plan.lead().toSeconds(), period.leadAltitude().inFeet());
+        String off =
+                period.isOnAtTop()
+                        ? "still on where the climb ends"
+                        : format(
+                                "by the rule off after %.0f ft, %s",
+                                period.off().pressureAltitude().inFeet(),
+                                minutes(period.off().timeS()));
+        String joined =
+                period.spans().size() == 1
+                        ? ""
+                        : format(
+                                " (%d spans, too close together to switch off between)",
+                                period.spans().size());
         paragraph(
-                "    ",
-                format(
-                        "%s %s: %d s ahead.",
-                        known ? "Engine anti-ice" : "If there is visible moisture, engine anti-ice",
-                        due,
-                        briefing.plan().antiIceLead().toSeconds()));
+                "  ",
+                what
+                        + " "
+                        + on
+                        + (period.isOnBeforeClimb() ? "" : ahead)
+                        + "; "
+                        + off
+                        + joined
+                        + ".");
     }
 
     private void sentences(String heading, List<String> sentences) {

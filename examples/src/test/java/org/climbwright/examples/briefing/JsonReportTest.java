@@ -98,10 +98,18 @@ class JsonReportTest {
     @Test
     @DisplayName("has the icing conditions with levels and reason")
     void icing() {
-        JsonNode span = json.get("icingConditions").get(0);
+        JsonNode spans = json.get("icingConditions");
+        assertThat(spans.findValuesAsText("part")).containsExactly("engine", "airframe");
+        JsonNode span = spans.get(0);
         assertThat(span.get("fromFt").doubleValue()).isLessThan(span.get("toFt").doubleValue());
+        assertThat(span.get("entryTimeS").doubleValue() - span.get("exitTimeS").doubleValue())
+                .isNegative();
+        assertThat(span.get("protectionOnByFt").doubleValue())
+                .isLessThan(span.get("fromFt").doubleValue());
+        assertThat(span.get("protectionOffAfterFt")).isEqualTo(span.get("toFt"));
         assertThat(span.get("reason").textValue()).contains("total air temperature");
         assertThat(json.get("icingNotKnown").isArray()).isTrue();
+        assertThat(json.get("icingColderThanTheRule").isArray()).isTrue();
     }
 
     @Test

@@ -41,9 +41,12 @@ class TextReportTest {
     @DisplayName("says in words where icing conditions are, and by when anti-ice should be on")
     void icing() {
         assertThat(run.out())
-                .contains("ICING CONDITIONS for engine anti-ice, by the rule of the scenario")
+                .contains("ENGINE ICING CONDITIONS, by common practice, no source\n")
+                .contains("AIRFRAME ICING CONDITIONS, by 14 CFR 121.321\n")
                 .contains(": in conditions\n")
-                .containsPattern("Engine anti-ice on by \\d+ ft, 0:21: 30 s ahead\\.");
+                .containsPattern(
+                        "Protection, anti-ice: on by \\d+ ft, 0:21, 30 s and 15\\d\\d ft ahead; by"
+                                + " the rule off after \\d+ ft,");
     }
 
     @Test

@@ -1,0 +1,41 @@
+package org.climbwright.icing;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.climbwright.path.ClimbState;
+
+/** Visible moisture by one way of telling or another. */
+record EitherMoisture(VisibleMoisture one, VisibleMoisture other) implements VisibleMoisture {
+    @Override
+    public Answer at(ClimbState state) {
+        Answer first = one.at(state);
+        Answer second = other.at(state);
+        if (first == Answer.PRESENT || second == Answer.PRESENT) {
+            return Answer.PRESENT;
+        }
+        return first == second ? first : Answer.NOT_KNOWN;
+    }
+
+    /** Of the way that found it; of both where neither did, or each in its part. */
+    @Override
+    public String found(List<ClimbState> states) {
+        String found =
+                Stream.of(one, other)
+                        .filter(way -> tells(way, states))
+                        .map(way -> way.found(states))
+                        .collect(Collectors.joining(", and "));
+        return found.isEmpty() ? one.found(states) + ", and " + other.found(states) : found;
+    }
+
+    private static boolean tells(VisibleMoisture way, List<ClimbState> states) {
+        return states.stream().anyMatch(state -> way.at(state) == Answer.PRESENT);
+    }
+
+    @Override
+    public String notKnown() {
+        return one.notKnown().equals(other.notKnown())
+                ? one.notKnown()
+                : one.notKnown() + "; " + other.notKnown();
+    }
+}

@@ -1,0 +1,100 @@
+package org.climbwright.icing;
+
+import java.io.Serializable;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.climbwright.path.ClimbPath;
+import org.climbwright.path.ClimbState;
+import org.climbwright.quantity.altitude.AltitudeChange;
+
+/**
+ * One time that protection is on along a climb: ahead of a span of icing conditions, and until the
+ * end of the last one that is close behind.
+ *
+ * <p>Limits of use: off after the last span means that the rule is not met there, not that there is
+ * no ice.
+ *
+ * @param on the climb by where protection should be on; its bottom if that is before it begins
+ * @param isOnBeforeClimb whether it should be on before the climb begins
+ * @param off the climb from where it may be off; its top if the conditions last until there
+ * @param isOnAtTop whether the conditions last to the end of the climb
+ * @param spans the spans of icing conditions that it covers, upwards
+ */
+public record ProtectionPeriod(
+        ClimbState on,
+        boolean isOnBeforeClimb,
+        ClimbState off,
+        boolean isOnAtTop,
+        List<IcingSpan> spans)
+        implements Serializable {
+    /**
+     * Makes a period of spans that there are.
+     *
+     * @param on see above
+     * @param isOnBeforeClimb see above
+     * @param off see above
+     * @param isOnAtTop see above
+     * @param spans see above
+     * @throws IllegalArgumentException if there are no spans
+     */
+    public ProtectionPeriod {
+        spans = List.copyOf(spans);
+        if (spans.isEmpty()) {
+            throw new IllegalArgumentException("a period of protection needs a span to protect in");
+        }
+    }
+
+    /** The periods of a plan along a climb, upwards. */
+    static List<ProtectionPeriod> along(
+            ClimbPath path, List<IcingSpan> conditions, ProtectionPlan plan) {
+        Duration together = plan.lead().plus(plan.minimumOff());
+        List<ProtectionPeriod> periods = new ArrayList<>();
+        List<IcingSpan> joined = new ArrayList<>();
+        for (IcingSpan span : conditions) {
+            if (!joined.isEmpty() && gap(joined, span).compareTo(together) >= 0) {
+                periods.add(of(path, joined, plan.lead()));
+                joined.clear();
+            }
+            joined.add(span);
+        }
+        if (!joined.isEmpty()) {
+            periods.add(of(path, joined, plan.lead()));
+        }
+        return List.copyOf(periods);
+    }
+
+    private static Duration gap(List<IcingSpan> joined, IcingSpan next) {
+        return next.entry().time().minus(joined.get(joined.size() - 1).exit().time());
+    }
+
+    private static ProtectionPeriod of(ClimbPath path, List<IcingSpan> spans, Duration lead) {
+        Optional<ClimbState> onBy = spans.get(0).onBy(path, lead);
+        ClimbState off = spans.get(spans.size() - 1).exit();
+        return new ProtectionPeriod(
+                onBy.orElseGet(() -> path.at(path.bottom())),
+                onBy.isEmpty(),
+                off,
+                off.pressureAltitude().equals(path.top()),
+                spans);
+    }
+
+    /**
+     * Returns how far below the entry protection should be on, at the rate of this climb.
+     *
+     * @return change of pressure altitude from there to the entry
+     */
+    public AltitudeChange leadAltitude() {
+        return spans.get(0).bottom().minus(on.pressureAltitude());
+    }
+
+    /**
+     * Returns how long protection is on.
+     *
+     * @return time from on to off within the climb
+     */
+    public Duration duration() {
+        return off.time().minus(on.time());
+    }
+}

@@ -15,6 +15,7 @@ module org.climbwright.core {
     exports org.climbwright.briefing;
     exports org.climbwright.icing;
     exports org.climbwright.icing.ground;
+    exports org.climbwright.icing.envelope;
     exports org.climbwright.path;
     exports org.climbwright.sounding;
     exports org.climbwright.sounding.surface;

@@ -43,6 +43,7 @@ class ClassCommentTest {
             import org.climbwright.atmosphere.wind.*;
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
+            import org.climbwright.icing.envelope.*;
             import org.climbwright.path.*;
             import org.climbwright.quantity.*;
             import org.climbwright.quantity.altitude.*;
@@ -139,6 +140,7 @@ class ClassCommentTest {
                         "Atmosphere",
                         "Atmosphere",
                         "CloudLayer",
+                        "ContinuousMaximum",
                         "Crossover",
                         "LiftingCondensationLevel",
                         "MoistAir",

@@ -1,0 +1,46 @@
+package org.climbwright.icing.envelope;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.climbwright.testing.Table;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+@DisplayName("The largest liquid water content of continuous maximum icing")
+class ContinuousMaximumWaterTableTest {
+    private static final String TABLE = "/icing/envelope/continuous-maximum-water.csv";
+    private static final String OF_1949 = "/icing/envelope/continuous-maximum-1949.csv";
+
+    /** How well the figure could be read [g/m³]; tabulated values are met to the last digit. */
+    private static final double READING = 0.006;
+
+    @ParameterizedTest(name = "{0}, {1} is {2}")
+    @CsvFileSource(resources = TABLE, useHeadersInDisplayName = true)
+    @DisplayName("is that of the figure as read, and of the advisory circular")
+    void agreesWithTheFigure(
+            double celsius, double micrometres, double gramsPerM3, String kind, String source) {
+        double water = grams(celsius, micrometres);
+        assertThat(water).isCloseTo(gramsPerM3, within("tabulated".equals(kind) ? 1e-12 : READING));
+    }
+
+    @ParameterizedTest(name = "{0}, {1} is {2}")
+    @CsvFileSource(resources = OF_1949, useHeadersInDisplayName = true)
+    @DisplayName("is what was recommended in 1949, to the last digit")
+    void agreesWith1949(double celsius, double micrometres, double gramsPerM3, String source) {
+        assertThat(grams(celsius, micrometres)).isCloseTo(gramsPerM3, within(1e-12));
+    }
+
+    private static double grams(double celsius, double micrometres) {
+        return 1e3 * ContinuousMaximum.liquidWaterContent(micrometres * 1e-6, celsius + 273.15);
+    }
+
+    @Test
+    @DisplayName("is compared in 28 rows and 12, the warm and cold lines and two between")
+    void rows() {
+        assertThat(Table.rows(TABLE)).hasSize(28);
+        assertThat(Table.rows(OF_1949)).hasSize(12);
+    }
+}

@@ -109,7 +109,7 @@ public final class ContinuousMaximum {
 
     /**
      * Returns the largest liquid water content over the standard extent: an interpolation, along a
-     * line straight in the logarithm of the water, between two lines straight in temperature.
+     * line smooth and monotone through its points, between two lines straight in temperature.
      *
      * @param dropDiameterM mean effective drop diameter [m], 15e-6 to 40e-6
      * @param temperatureK static air temperature [K], 243.15 to 273.15
@@ -134,6 +134,15 @@ public final class ContinuousMaximum {
      */
     public static List<WaterPoint> line(StaticAirTemperature temperature, int points) {
         return WATER.line(temperature.inKelvins(), points);
+    }
+
+    /**
+     * Returns the points that the interpolation goes through, for a figure.
+     *
+     * @return the points of the lines of -30, -20, -10 and 0 °C, in this order
+     */
+    public static List<List<WaterPoint>> tabulated() {
+        return WATER.tabulated();
     }
 
     /**

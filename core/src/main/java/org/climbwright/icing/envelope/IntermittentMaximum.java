@@ -89,7 +89,7 @@ public final class IntermittentMaximum {
 
     /**
      * Returns the largest liquid water content over the standard extent: an interpolation, along a
-     * line straight in the logarithm of the water, between two lines straight in temperature.
+     * line smooth and monotone through its points, between two lines straight in temperature.
      *
      * @param dropDiameterM mean effective drop diameter [m], 15e-6 to 50e-6
      * @param temperatureK static air temperature [K], 233.15 to 273.15

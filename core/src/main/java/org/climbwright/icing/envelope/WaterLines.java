@@ -1,6 +1,6 @@
 package org.climbwright.icing.envelope;
 
-import static org.climbwright.icing.envelope.Curve.Paper.LOGARITHM_OF_VALUE;
+import static org.climbwright.icing.envelope.Curve.Paper.SMOOTH;
 import static org.climbwright.icing.envelope.LimitMargin.Limit.COLDEST_TEMPERATURE;
 import static org.climbwright.icing.envelope.LimitMargin.Limit.LARGEST_DROP;
 import static org.climbwright.icing.envelope.LimitMargin.Limit.LIQUID_WATER_CONTENT;
@@ -19,9 +19,8 @@ import org.climbwright.quantity.ModelRange;
 import org.climbwright.unit.UnitScale;
 
 /**
- * Lines of largest liquid water content against drop diameter, one a temperature: between the
- * points of a line the logarithm of the water is straight, between two lines the water is straight
- * in temperature.
+ * Lines of largest liquid water content against drop diameter, one a temperature: smooth and
+ * monotone through the points of a line, straight in temperature between two lines.
  */
 final class WaterLines {
     private final double[] temperaturesK;
@@ -36,10 +35,7 @@ final class WaterLines {
         for (int i = 0; i < celsius.length; i++) {
             temperaturesK[i] = UnitScale.CELSIUS.toSi(celsius[i]);
             lines[i] =
-                    new Curve(
-                            LOGARITHM_OF_VALUE,
-                            metres(micrometres[i]),
-                            si(grams[i], GRAM_PER_CUBIC_METRE));
+                    new Curve(SMOOTH, metres(micrometres[i]), si(grams[i], GRAM_PER_CUBIC_METRE));
         }
         temperatures =
                 new Bounds(
@@ -99,6 +95,17 @@ final class WaterLines {
         return IntStream.range(0, points)
                 .mapToDouble(i -> from + i * step)
                 .mapToObj(diameterM -> new WaterPoint(diameterM, at(diameterM, temperatureK)))
+                .toList();
+    }
+
+    /** The points that the lines go through, the coldest line first. */
+    List<List<WaterPoint>> tabulated() {
+        return Arrays.stream(lines)
+                .map(
+                        line ->
+                                IntStream.range(0, line.count())
+                                        .mapToObj(i -> new WaterPoint(line.place(i), line.value(i)))
+                                        .toList())
                 .toList();
     }
 

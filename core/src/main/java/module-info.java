@@ -1,8 +1,9 @@
 /**
- * Calculations for the climb phase of flight: air, airspeed, icing, the climb and its briefing.
+ * Calculations for the climb phase of flight: air, airspeed, icing, turbulence, the climb and its
+ * briefing.
  *
  * <p>Start at {@link org.climbwright.atmosphere.Atmosphere}; each package is a chapter that uses
- * only the ones before it: atmosphere, sounding, airspeed, path, icing, briefing.
+ * only the ones before it: atmosphere, sounding, airspeed, path, icing, turbulence, briefing.
  */
 module org.climbwright.core {
     requires transitive org.climbwright.units;
@@ -19,4 +20,5 @@ module org.climbwright.core {
     exports org.climbwright.path;
     exports org.climbwright.sounding;
     exports org.climbwright.sounding.surface;
+    exports org.climbwright.turbulence;
 }

@@ -37,6 +37,7 @@ class ArchitectureTest {
                     "airspeed",
                     "path",
                     "icing",
+                    "turbulence",
                     "briefing");
 
     /** Math functions that the language fixes to the last bit. */
@@ -96,7 +97,7 @@ class ArchitectureTest {
      */
     @ArchTest
     static void aRoomStandsOnItsOwn(JavaClasses all) {
-        for (String room : List.of("atmosphere", "sounding")) {
+        for (String room : List.of("atmosphere", "sounding", "turbulence")) {
             String name = "org.climbwright." + room;
             noClasses()
                     .that()
@@ -126,10 +127,20 @@ class ArchitectureTest {
                     .resideInAnyPackage(
                             "org.climbwright.airspeed..",
                             "org.climbwright.path..",
-                            "org.climbwright.icing..")
+                            "org.climbwright.icing..",
+                            "org.climbwright.turbulence..")
                     .should()
                     .dependOnClassesThat()
                     .resideInAPackage("org.climbwright.sounding..");
+
+    @ArchTest
+    static final ArchRule turbulenceKnowsNoIcing =
+            noClasses()
+                    .that()
+                    .resideInAPackage("org.climbwright.turbulence..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("org.climbwright.icing..");
 
     @ArchTest
     static final ArchRule noCircles =

@@ -54,6 +54,7 @@ class ClassCommentTest {
             import org.climbwright.quantity.temperature.*;
             import org.climbwright.sounding.*;
             import org.climbwright.sounding.surface.*;
+            import org.climbwright.turbulence.*;
             """;
 
     /** A block of code under a class comment. */
@@ -142,6 +143,8 @@ class ClassCommentTest {
                         "CloudLayer",
                         "ContinuousMaximum",
                         "Crossover",
+                        "EddyDissipationRate",
+                        "GustLoad",
                         "LiftingCondensationLevel",
                         "MoistAir",
                         "PositionError",

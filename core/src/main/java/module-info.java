@@ -21,4 +21,5 @@ module org.climbwright.core {
     exports org.climbwright.sounding;
     exports org.climbwright.sounding.surface;
     exports org.climbwright.turbulence;
+    exports org.climbwright.turbulence.convection;
 }

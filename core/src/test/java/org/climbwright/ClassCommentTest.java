@@ -55,6 +55,7 @@ class ClassCommentTest {
             import org.climbwright.sounding.*;
             import org.climbwright.sounding.surface.*;
             import org.climbwright.turbulence.*;
+            import org.climbwright.turbulence.convection.*;
             """;
 
     /** A block of code under a class comment. */
@@ -159,6 +160,7 @@ class ClassCommentTest {
                         "SurfaceWind",
                         "TemperatureProbe",
                         "TransitionLevel",
+                        "UpdraftBound",
                         "Visibility",
                         "Wind");
     }

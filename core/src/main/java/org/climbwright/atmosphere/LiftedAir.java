@@ -29,10 +29,10 @@ import org.climbwright.unit.UnitScale;
  *     1860 J/(kg·K), from memory
  */
 public final class LiftedAir {
-    private static final double DRY_HEAT_CAPACITY_J_PER_KG_K =
+    static final double DRY_HEAT_CAPACITY_J_PER_KG_K =
             GAS_CONSTANT_J_PER_KG_K * HEAT_CAPACITY_RATIO / (HEAT_CAPACITY_RATIO - 1.0);
 
-    private static final double VAPOUR_HEAT_CAPACITY_J_PER_KG_K = 1860.0;
+    static final double VAPOUR_HEAT_CAPACITY_J_PER_KG_K = 1860.0;
 
     private static final SaturationFormula FORMULA = SaturationFormula.MURPHY_KOOP;
 
@@ -133,6 +133,26 @@ public final class LiftedAir {
         double condensationK = condensationTemperature(temperatureK, vapourPressurePa, pressurePa);
         double exponent = exponent(MoistAir.mixingRatio(vapourPressurePa, pressurePa));
         return pressurePa * StrictMath.pow(condensationK / temperatureK, 1.0 / exponent);
+    }
+
+    /**
+     * Returns the temperature of lifted air before it becomes saturated: {@code T (p / p0)^κ} with
+     * the κ of moist air.
+     *
+     * @param temperatureK static air temperature before [K]
+     * @param vapourPressurePa vapour pressure before [Pa], 0 or more, less than the pressure
+     * @param pressurePa static pressure before [Pa]
+     * @param liftedToPa static pressure where it is asked for [Pa], above 0
+     * @return temperature there [K]; true of air that is not saturated before it gets there
+     * @throws OutsideModelException if a vapour pressure or a pressure cannot be
+     * @accuracy 2e-15 relative of the equation
+     * @source see the class comment
+     */
+    public static double unsaturatedTemperature(
+            double temperatureK, double vapourPressurePa, double pressurePa, double liftedToPa) {
+        double mixingRatio = MoistAir.mixingRatio(vapourPressurePa, pressurePa);
+        MoistAir.mixingRatio(0.0, liftedToPa); // asked for its check of the pressure
+        return temperatureK * StrictMath.pow(liftedToPa / pressurePa, exponent(mixingRatio));
     }
 
     /**

@@ -17,6 +17,7 @@ module org.climbwright.core {
     exports org.climbwright.icing;
     exports org.climbwright.icing.ground;
     exports org.climbwright.icing.envelope;
+    exports org.climbwright.icing.potential;
     exports org.climbwright.path;
     exports org.climbwright.sounding;
     exports org.climbwright.sounding.surface;

@@ -44,6 +44,7 @@ class ClassCommentTest {
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
             import org.climbwright.icing.envelope.*;
+            import org.climbwright.icing.potential.*;
             import org.climbwright.path.*;
             import org.climbwright.quantity.*;
             import org.climbwright.quantity.altitude.*;
@@ -146,6 +147,7 @@ class ClassCommentTest {
                         "Crossover",
                         "EddyDissipationRate",
                         "GustLoad",
+                        "FreezingLevels",
                         "LiftingCondensationLevel",
                         "MoistAir",
                         "PositionError",

@@ -148,6 +148,7 @@ class ClassCommentTest {
                         "EddyDissipationRate",
                         "GustLoad",
                         "FreezingLevels",
+                        "IcingInterest",
                         "LiftingCondensationLevel",
                         "MoistAir",
                         "PositionError",

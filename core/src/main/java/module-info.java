@@ -16,6 +16,7 @@ module org.climbwright.core {
     exports org.climbwright.briefing;
     exports org.climbwright.icing;
     exports org.climbwright.icing.ground;
+    exports org.climbwright.icing.accretion;
     exports org.climbwright.icing.envelope;
     exports org.climbwright.icing.potential;
     exports org.climbwright.path;

@@ -43,6 +43,7 @@ class ClassCommentTest {
             import org.climbwright.atmosphere.wind.*;
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
+            import org.climbwright.icing.accretion.*;
             import org.climbwright.icing.envelope.*;
             import org.climbwright.icing.potential.*;
             import org.climbwright.path.*;
@@ -149,6 +150,7 @@ class ClassCommentTest {
                         "GustLoad",
                         "FreezingLevels",
                         "IcingInterest",
+                        "CylinderInCloud",
                         "LiftingCondensationLevel",
                         "MoistAir",
                         "PositionError",

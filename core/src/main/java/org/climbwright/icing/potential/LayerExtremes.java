@@ -2,6 +2,7 @@ package org.climbwright.icing.potential;
 
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 
@@ -25,23 +26,30 @@ final class LayerExtremes {
     }
 
     private static AirState extreme(Atmosphere air, AirState bottom, AirState top, double sign) {
-        double bottomPa = bottom.pressurePa();
-        double topPa = top.pressurePa();
-        double[] between =
-                DoubleStream.iterate(1.0, i -> i < PLACES, i -> i + 1.0)
-                        .map(i -> bottomPa + i / PLACES * (topPa - bottomPa))
-                        .toArray();
-        double[] pressuresPa =
-                DoubleStream.concat(Arrays.stream(air.bendsPa()), Arrays.stream(between))
-                        .filter(pressurePa -> pressurePa < bottomPa && pressurePa > topPa)
-                        .sorted()
-                        .toArray();
         AirState best = bottom;
-        for (int i = pressuresPa.length - 1; i >= 0; i--) {
-            if (sign * air.temperature(pressuresPa[i]) > sign * best.temperatureK()) {
-                best = IndicationSpan.state(air, pressuresPa[i]);
+        for (double pressurePa : places(air, bottom, top)) {
+            if (sign * air.temperature(pressurePa) > sign * best.temperatureK()) {
+                best = IndicationSpan.state(air, pressurePa);
             }
         }
-        return sign * top.temperatureK() > sign * best.temperatureK() ? top : best;
+        return best;
+    }
+
+    /** The pressures above the bottom of a layer at which it is looked at, upwards to its top. */
+    static double[] places(Atmosphere air, AirState bottom, AirState top) {
+        double bottomPa = bottom.pressurePa();
+        double topPa = top.pressurePa();
+        DoubleStream between =
+                IntStream.rangeClosed(1, PLACES)
+                        .mapToDouble(i -> bottomPa + (double) i / PLACES * (topPa - bottomPa));
+        double[] downwards =
+                DoubleStream.concat(Arrays.stream(air.bendsPa()), between)
+                        .map(pressurePa -> Math.max(topPa, pressurePa))
+                        .filter(pressurePa -> pressurePa < bottomPa)
+                        .sorted()
+                        .distinct()
+                        .toArray();
+        int n = downwards.length;
+        return IntStream.range(0, n).mapToDouble(i -> downwards[n - 1 - i]).toArray();
     }
 }

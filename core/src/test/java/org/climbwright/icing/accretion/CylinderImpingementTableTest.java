@@ -25,10 +25,6 @@ class CylinderImpingementTableTest {
             double largestAngle,
             String source) {
         double reynolds = Math.sqrt(phi * inertia); // phi is Re² / K
-        if (reynolds > 1000.0) {
-            assertThat(DropImpingement.coversReynoldsNumber(reynolds)).isFalse();
-            return;
-        }
         double k0 =
                 DropImpingement.langmuirModifiedInertia(
                         inertia, DropImpingement.rangeRatioByFit(reynolds));

@@ -74,7 +74,7 @@ class CylinderInCloudTest {
         "15, 80, 20, static air temperature of a cloud",
         "-10, 311, 20, true airspeed",
         "-10, 80, 3000, drop diameter",
-        "-10, 200, 500, Reynolds number of the drop",
+        "-10, 200, 900, Reynolds number of the drop",
         "-10, 80, NaN, drop diameter"
     })
     @DisplayName("refuses what its formulas do not know, when it is made")

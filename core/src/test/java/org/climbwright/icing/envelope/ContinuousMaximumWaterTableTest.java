@@ -1,13 +1,16 @@
 package org.climbwright.icing.envelope;
 
+import static java.lang.Double.parseDouble;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.climbwright.testing.Table;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The largest liquid water content of continuous maximum icing")
 class ContinuousMaximumWaterTableTest {
@@ -35,6 +38,29 @@ class ContinuousMaximumWaterTableTest {
 
     private static double grams(double celsius, double micrometres) {
         return 1e3 * ContinuousMaximum.liquidWaterContent(micrometres * 1e-6, celsius + 273.15);
+    }
+
+    @ParameterizedTest(name = "at {0} °C")
+    @ValueSource(strings = {"0.0", "-10.0", "-20.0", "-30.0"})
+    @DisplayName("where a point as read is left out, is missed by 0.021 at most")
+    void pointLeftOut(String celsius) {
+        List<double[]> points =
+                Table.rows(TABLE).stream()
+                        .map(row -> row.split(",", 5))
+                        .filter(cells -> cells[0].equals(celsius) && cells[3].equals("digitised"))
+                        .map(c -> new double[] {parseDouble(c[1]), parseDouble(c[2])})
+                        .toList();
+        assertThat(points).hasSizeGreaterThanOrEqualTo(5);
+        for (int i = 1; i < points.size() - 1; i++) {
+            double[] before = points.get(i - 1);
+            double[] after = points.get(i + 1);
+            Curve without =
+                    new Curve(
+                            Curve.Paper.LOGARITHM_OF_VALUE,
+                            new double[] {before[0], after[0]},
+                            new double[] {before[1], after[1]});
+            assertThat(without.at(points.get(i)[0])).isCloseTo(points.get(i)[1], within(0.0215));
+        }
     }
 
     @Test

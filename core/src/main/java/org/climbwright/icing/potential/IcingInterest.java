@@ -151,7 +151,8 @@ public final class IcingInterest {
      * @return interest from 0 to 1: {@code ((T - 248.15) / 15)^1.5} up to 263.15 K, 1 up to 268.15
      *     K, {@code ((273.15 - T) / 5)^0.75} up to 273.15 K, else 0
      * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range
-     * @accuracy 1e-14 of the formula
+     * @accuracy 1e-12 of the formula; 1e-10 near 273.15 K, where the last digit of the temperature
+     *     counts
      * @source see the class comment
      */
     public static double ofTemperature(double temperatureK) {
@@ -165,7 +166,8 @@ public final class IcingInterest {
      * @param form as coded, the interest is 0 at exactly 268.15 K
      * @return interest from 0 to 1
      * @throws org.climbwright.quantity.OutsideModelException if the temperature is out of range
-     * @accuracy 1e-14 of the formula
+     * @accuracy 1e-12 of the formula; 1e-10 near 273.15 K, where the last digit of the temperature
+     *     counts
      * @source see the class comment
      */
     public static double ofTemperature(double temperatureK, Form form) {
@@ -280,7 +282,8 @@ public final class IcingInterest {
      * @param cloudTopK static air temperature at the top of the cloud [K], 100 to 400
      * @return the product of the three interests, from 0 to 1
      * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
-     * @accuracy 1e-14 of the formula
+     * @accuracy 1e-12 of the formula; 1e-10 near 273.15 K, where the last digit of the temperature
+     *     counts
      * @source see the class comment
      */
     public static double initialPotential(

@@ -118,6 +118,20 @@ class FreezingLevelsTest {
         assertThat(none.highest()).isEmpty();
     }
 
+    @Test
+    @DisplayName("are not looked for above 50 hPa, where no weather is")
+    void above50Hectopascals() {
+        // 50 hPa is at 24,071 m in this air
+        ProfileAir air = new ProfileAir().with(23000, -50).with(24000, -1).with(26000, 1);
+        FreezingLevels found = FreezingLevels.in(air);
+        assertThat(found.all()).isEmpty();
+        assertThat(found.top().pressurePa()).isEqualTo(5000.0);
+        ProfileAir allAbove = new ProfileAir().with(25000, -5).with(26000, 5);
+        assertThat(FreezingLevels.in(allAbove).all()).isEmpty();
+        assertThat(FreezingLevels.in(allAbove).top())
+                .isEqualTo(FreezingLevels.in(allAbove).bottom());
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {-47.6, 56.6, Double.NaN})
     @DisplayName("are refused where standard air has none in its lowest layer")

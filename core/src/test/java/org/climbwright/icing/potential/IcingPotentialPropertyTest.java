@@ -125,6 +125,21 @@ class IcingPotentialPropertyTest {
     }
 
     @Property
+    @Label("the powers of the interests agree with those of the library")
+    void powers(
+            @ForAll @DoubleRange(min = 248.2, max = 263.1) double coldK,
+            @ForAll @DoubleRange(min = 268.2, max = 273.1) double warmK,
+            @ForAll @DoubleRange(min = 0.5, max = 0.95) double humidity) {
+        assertThat(IcingInterest.ofTemperature(coldK))
+                .isCloseTo(Math.pow((coldK - 248.15) / 15.0, 1.5), within(1e-12));
+        assertThat(IcingInterest.ofTemperature(warmK))
+                .isCloseTo(Math.pow((273.15 - warmK) / 5.0, 0.75), within(1e-12));
+        // the source writes the slope as 20/9
+        assertThat(IcingInterest.ofRelativeHumidity(humidity))
+                .isCloseTo(Math.pow(20.0 / 9.0 * (humidity - 0.5), 3.0), within(1e-12));
+    }
+
+    @Property
     @Label("the interest of temperature has no steps")
     void continuous(@ForAll @DoubleRange(min = 240, max = 280) double temperatureK) {
         // steepest at 273.15 K, like a power of 3/4

@@ -14,7 +14,7 @@ import org.climbwright.quantity.ModelRange;
  * @source post-processor of the US National Centers for Environmental Prediction, comment in the
  *     public source of its global forecast icing module (2015)
  */
-public enum IcingSeverity {
+public enum ForecastSeverity {
     /** Below 0.08. */
     NONE,
     /** From 0.08 to 0.21, both included. */
@@ -48,7 +48,7 @@ public enum IcingSeverity {
      * @accuracy exact
      * @source see the class comment
      */
-    public static IcingSeverity of(double severity) {
+    public static ForecastSeverity of(double severity) {
         SEVERITY.check(severity);
         if (severity < 0.08) {
             return NONE;

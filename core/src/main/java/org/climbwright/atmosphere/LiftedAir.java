@@ -136,6 +136,20 @@ public final class LiftedAir {
     }
 
     /**
+     * Tells whether {@link #unsaturatedTemperature} takes these.
+     *
+     * @param vapourPressurePa vapour pressure before [Pa]
+     * @param pressurePa static pressure before [Pa]
+     * @param liftedToPa static pressure where the temperature is asked for [Pa]
+     * @return true for pressures from 1e-3 to 1e6 Pa, the first above the vapour pressure
+     */
+    public static boolean coversUnsaturated(
+            double vapourPressurePa, double pressurePa, double liftedToPa) {
+        return MoistAir.coversVapour(vapourPressurePa, pressurePa)
+                && MoistAir.coversVapour(0.0, liftedToPa);
+    }
+
+    /**
      * Returns the temperature of lifted air before it becomes saturated: {@code T (p / p0)^κ} with
      * the κ of moist air.
      *

@@ -247,9 +247,15 @@ public final class MoistAir {
                 pressurePa, virtualTemperature(temperatureK, vapourPressurePa, pressurePa));
     }
 
+    static boolean coversVapour(double vapourPressurePa, double pressurePa) {
+        return PRESSURE.covers(pressurePa)
+                && vapourPressurePa >= 0.0
+                && vapourPressurePa < pressurePa;
+    }
+
     private static void checkVapour(double vapourPressurePa, double pressurePa) {
         PRESSURE.check(pressurePa);
-        if (!(vapourPressurePa >= 0.0 && vapourPressurePa < pressurePa)) {
+        if (!coversVapour(vapourPressurePa, pressurePa)) {
             throw new OutsideModelException(
                     "vapour pressure",
                     vapourPressurePa,

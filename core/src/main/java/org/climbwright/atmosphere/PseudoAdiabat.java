@@ -33,7 +33,7 @@ public final class PseudoAdiabat {
                     "the saturation formula over water was fitted there");
 
     private static final ModelRange PRESSURE =
-            new ModelRange("static pressure", 100.0, 1.2e5, "Pa", "higher up there is no vapour");
+            new ModelRange("static pressure", 100.0, 2e5, "Pa", "higher up there is no vapour");
 
     private PseudoAdiabat() {}
 
@@ -42,7 +42,7 @@ public final class PseudoAdiabat {
      *
      * @param temperatureK temperature and dew point [K]
      * @param pressurePa static pressure [Pa]
-     * @return true from 123 to 332 K and from 100 to 120,000 Pa, above the saturation pressure
+     * @return true from 123 to 332 K and from 100 to 200,000 Pa, above the saturation pressure
      */
     public static boolean covers(double temperatureK, double pressurePa) {
         return TEMPERATURE.covers(temperatureK)
@@ -54,7 +54,7 @@ public final class PseudoAdiabat {
      * Returns how fast the temperature changes with ln p.
      *
      * @param temperatureK temperature and dew point [K], 123 to 332
-     * @param pressurePa static pressure [Pa], 100 to 120,000
+     * @param pressurePa static pressure [Pa], 100 to 200,000
      * @return slope dT / d(ln p) [K], above 0
      * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
      * @accuracy 1e-14 of the equation; 0.5 % between the usual sets of constants
@@ -77,8 +77,8 @@ public final class PseudoAdiabat {
      * Returns the temperature of saturated air that is lifted to another pressure.
      *
      * @param temperatureK temperature and dew point before [K], 123 to 332
-     * @param pressurePa static pressure before [Pa], 100 to 120,000
-     * @param liftedToPa static pressure where it is asked for [Pa], 100 to 120,000; above the one
+     * @param pressurePa static pressure before [Pa], 100 to 200,000
+     * @param liftedToPa static pressure where it is asked for [Pa], 100 to 200,000; above the one
      *     before for air that sinks while it stays saturated
      * @return temperature and dew point there [K]
      * @throws org.climbwright.quantity.OutsideModelException if a value is out of range, or gets

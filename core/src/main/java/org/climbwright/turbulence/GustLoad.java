@@ -131,6 +131,56 @@ public final class GustLoad implements Serializable {
     }
 
     /**
+     * Tells whether a gust has a load.
+     *
+     * @param alleviationFactor gust alleviation factor
+     * @param gustEasMps gust velocity, equivalent airspeed [m/s]
+     * @param easMps equivalent airspeed [m/s]
+     * @param liftSlopePerRad slope of the lift coefficient [1/rad]
+     * @param wingLoadingPa weight over wing area [N/m²]
+     * @return true if {@link #increment(double, double, double, double, double)} answers
+     */
+    public static boolean coversIncrement(
+            double alleviationFactor,
+            double gustEasMps,
+            double easMps,
+            double liftSlopePerRad,
+            double wingLoadingPa) {
+        return ALLEVIATION.covers(alleviationFactor)
+                && GUST.covers(gustEasMps)
+                && SPEED.covers(easMps)
+                && SLOPE.covers(liftSlopePerRad)
+                && LOADING.covers(wingLoadingPa);
+    }
+
+    /**
+     * Tells whether there is a speed at which a gust adds so much.
+     *
+     * @param alleviationFactor gust alleviation factor
+     * @param gustEasMps gust velocity, equivalent airspeed [m/s]
+     * @param increment increment of the load factor [g]
+     * @param liftSlopePerRad slope of the lift coefficient [1/rad]
+     * @param wingLoadingPa weight over wing area [N/m²]
+     * @return true if {@link #speedForIncrement(double, double, double, double, double)} answers
+     */
+    public static boolean hasSpeed(
+            double alleviationFactor,
+            double gustEasMps,
+            double increment,
+            double liftSlopePerRad,
+            double wingLoadingPa) {
+        return coversIncrement(alleviationFactor, gustEasMps, 0.0, liftSlopePerRad, wingLoadingPa)
+                && INCREMENT.covers(increment)
+                && SPEED.covers(
+                        increment
+                                / (gustEasMps
+                                        * perGustAndSpeed(
+                                                alleviationFactor,
+                                                liftSlopePerRad,
+                                                wingLoadingPa)));
+    }
+
+    /**
      * Returns the mass ratio: {@code mu = 2 (W/S) / (rho c a g)}.
      *
      * @param wingLoadingPa weight over wing area [N/m²], 10 to 20,000

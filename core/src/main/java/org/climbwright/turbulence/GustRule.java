@@ -108,6 +108,43 @@ public final class GustRule {
     }
 
     /**
+     * Tells whether there is a flight-profile alleviation factor.
+     *
+     * @param pressureAltitudeM pressure altitude [m]; 0 for the factor at sea level
+     * @param operatingAltitudeM maximum operating altitude [m]
+     * @param landingMassRatio maximum landing mass over maximum take-off mass
+     * @param zeroFuelMassRatio maximum zero-fuel mass over maximum take-off mass
+     * @return true if {@link #alleviation} answers
+     */
+    public static boolean coversAlleviation(
+            double pressureAltitudeM,
+            double operatingAltitudeM,
+            double landingMassRatio,
+            double zeroFuelMassRatio) {
+        return OPERATING.covers(operatingAltitudeM)
+                && pressureAltitudeM >= 0.0
+                && pressureAltitudeM <= operatingAltitudeM
+                && LANDING.covers(landingMassRatio)
+                && ZERO_FUEL.covers(zeroFuelMassRatio);
+    }
+
+    /**
+     * Tells whether there is a design gust.
+     *
+     * @param gustEasMps reference or design gust velocity [m/s]
+     * @param alleviationFactor flight-profile alleviation factor
+     * @param gradientDistanceM distance from the beginning of the gust to its peak [m]
+     * @return true if {@link #designGust} answers, and {@link #gustAfter} for distances up to twice
+     *     the gradient
+     */
+    public static boolean coversGust(
+            double gustEasMps, double alleviationFactor, double gradientDistanceM) {
+        return GUST.covers(gustEasMps)
+                && ALLEVIATION.covers(alleviationFactor)
+                && GRADIENT.covers(gradientDistanceM);
+    }
+
+    /**
      * Returns the reference gust velocity from the design speed for maximum gust intensity to the
      * design cruise speed: 56 ft/s at sea level, 44 ft/s at 15,000 ft, 20.86 ft/s at 60,000 ft,
      * linear between.

@@ -68,6 +68,29 @@ public record RoughAirSpeed(
     }
 
     /**
+     * Tells whether there is a least design speed for maximum gust intensity.
+     *
+     * @param stallSpeedMps 1 g stalling speed with flaps retracted, equivalent airspeed [m/s]
+     * @param incrementAtCruiseSpeed what the reference gust adds to the load factor [g]
+     * @return true if {@link #leastGustSpeed(double, double)} answers
+     */
+    public static boolean coversGustSpeed(double stallSpeedMps, double incrementAtCruiseSpeed) {
+        return SPEED.covers(stallSpeedMps) && INCREMENT.covers(incrementAtCruiseSpeed);
+    }
+
+    /**
+     * Tells whether there is a least design cruise speed.
+     *
+     * @param gustSpeedKnots design speed for maximum gust intensity, equivalent airspeed [kn]
+     * @param referenceGustFps reference gust velocity, equivalent airspeed [ft/s]
+     * @return true if {@link #leastCruiseSpeedByRule} answers
+     */
+    public static boolean coversCruiseSpeed(double gustSpeedKnots, double referenceGustFps) {
+        return SPEED.covers(UnitScale.KNOT.toSi(gustSpeedKnots))
+                && GUST.covers(UnitScale.FOOT_PER_SECOND.toSi(referenceGustFps));
+    }
+
+    /**
      * Returns the least design speed for maximum gust intensity: {@code VS1 sqrt(1 + Kg Uref VC a /
      * (498 w))}.
      *

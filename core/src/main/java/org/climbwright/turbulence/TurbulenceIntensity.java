@@ -62,6 +62,16 @@ public enum TurbulenceIntensity {
     }
 
     /**
+     * Tells whether the rule of thumb may be asked for a shear.
+     *
+     * @param shearKnotsPer1000Ft vertical wind shear [kn/1000 ft]
+     * @return true from 0 to 1000
+     */
+    public static boolean coversShear(double shearKnotsPer1000Ft) {
+        return SHEAR.covers(shearKnotsPer1000Ft);
+    }
+
+    /**
      * Returns the word that a service's rule of thumb has for a vertical wind shear: light for 3 to
      * 5 kn per 1,000 ft, moderate for 6 to 9, severe for 10 to 15, extreme above.
      *

@@ -94,6 +94,10 @@ public final class WindShear implements Serializable {
                 return Answer.notKnown("the wind is not known at " + level);
             }
         }
+        if (!(air.geopotentialAltitude(upper.inPascals())
+                > air.geopotentialAltitude(lower.inPascals()))) {
+            return Answer.notKnown("the altitude of " + upper + " is not above that of " + lower);
+        }
         return Answer.known(
                 new WindShear(
                         air.at(lower),

@@ -68,6 +68,9 @@ class PseudoAdiabatTest {
     @Test
     @DisplayName("is refused where the formula of saturation ends, and where there is no air")
     void isRefused() {
+        assertThat(LiftedAir.coversUnsaturated(1000.0, 100000.0, 50000.0)).isTrue();
+        assertThat(LiftedAir.coversUnsaturated(1000.0, 900.0, 50000.0)).isFalse();
+        assertThat(LiftedAir.coversUnsaturated(0.0, 100000.0, 0.0)).isFalse();
         assertThat(PseudoAdiabat.covers(122.9, 50000.0)).isFalse();
         assertThat(PseudoAdiabat.covers(300.0, 3000.0)).isFalse(); // boiling
         assertThat(PseudoAdiabat.covers(250.0, 50000.0)).isTrue();

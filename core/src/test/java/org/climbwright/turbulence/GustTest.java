@@ -82,6 +82,29 @@ class GustTest {
     }
 
     @Test
+    @DisplayName("are covered where they are answered")
+    void covered() {
+        assertThat(GustRule.coversAlleviation(0.0, 12000.0, 0.8, 0.7)).isTrue();
+        assertThat(GustRule.coversAlleviation(12001.0, 12000.0, 0.8, 0.7)).isFalse();
+        assertThat(GustRule.coversAlleviation(0.0, 12000.0, 1.1, 0.7)).isFalse();
+        assertThat(GustRule.coversGust(17.0, 0.8, 50.0)).isTrue();
+        assertThat(GustRule.coversGust(17.0, 1.1, 50.0)).isFalse();
+        assertThat(GustLoad.coversIncrement(0.8, 15.0, 120.0, 5.5, 5000.0)).isTrue();
+        assertThat(GustLoad.coversIncrement(0.9, 15.0, 120.0, 5.5, 5000.0)).isFalse();
+        assertThat(GustLoad.hasSpeed(0.8, 15.0, 1.5, 5.5, 5000.0)).isTrue();
+        assertThat(GustLoad.hasSpeed(0.8, 0.0, 1.5, 5.5, 5000.0)).isFalse();
+        assertThat(GustLoad.hasSpeed(0.8, 15.0, -1.5, 5.5, 5000.0)).isFalse();
+        assertThat(RoughAirSpeed.coversGustSpeed(60.0, 1.2)).isTrue();
+        assertThat(RoughAirSpeed.coversGustSpeed(60.0, -0.1)).isFalse();
+        assertThat(RoughAirSpeed.coversCruiseSpeed(250.0, 56.0)).isTrue();
+        assertThat(RoughAirSpeed.coversCruiseSpeed(250.0, Double.NaN)).isFalse();
+        assertThat(TurbulenceIntensity.coversAcceleration(-0.1)).isFalse();
+        assertThat(TurbulenceIntensity.coversShear(5.5)).isTrue();
+        assertThat(EddyDissipationRate.covers(5.1)).isFalse();
+        assertThat(TurbulenceReport.Frequency.covers(1.1)).isFalse();
+    }
+
+    @Test
     @DisplayName("tell whose they are")
     void tellWhoseTheyAre() {
         assertThat(GustVelocity.ofCallerInMetresPerSecond(10.0).basis()).isEqualTo("the caller's");

@@ -2,7 +2,9 @@ package org.climbwright.turbulence.convection;
 
 import static org.climbwright.atmosphere.IcaoConstants.GAS_CONSTANT_J_PER_KG_K;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.climbwright.atmosphere.Atmosphere;
@@ -35,7 +37,7 @@ final class BuoyancyProfile {
     private double[] ln;
     private double[] pressurePa;
     private double[] excessK;
-    private double humidityMissingPa = Double.NaN;
+    private final List<Double> withoutHumidityPa = new ArrayList<>();
     private double freeConvectionPa = Double.NaN;
     private double equilibriumPa = Double.NaN;
     private double energy;
@@ -96,7 +98,7 @@ final class BuoyancyProfile {
                 saturatedK = parcelK;
                 saturatedPa = p;
             }
-            if (parcelK < COLDEST_K) {
+            if (i > 0 && parcelK < COLDEST_K) {
                 ln = Arrays.copyOf(ln, i);
                 pressurePa = Arrays.copyOf(pressurePa, i);
                 excessK = Arrays.copyOf(excessK, i);
@@ -113,13 +115,13 @@ final class BuoyancyProfile {
         if (!Double.isNaN(vapourPa)) {
             return MoistAir.virtualTemperature(temperatureK, vapourPa, pressurePa);
         }
-        if (!doesNotMatter(temperatureK, pressurePa) && Double.isNaN(humidityMissingPa)) {
-            humidityMissingPa = pressurePa;
+        if (!isTooColdToMatter(temperatureK, pressurePa)) {
+            withoutHumidityPa.add(pressurePa);
         }
         return temperatureK;
     }
 
-    private static boolean doesNotMatter(double temperatureK, double pressurePa) {
+    private static boolean isTooColdToMatter(double temperatureK, double pressurePa) {
         if (!MoistAir.coversWater(temperatureK)) {
             return false;
         }
@@ -170,9 +172,17 @@ final class BuoyancyProfile {
         return lift;
     }
 
-    /** The lowest level at which the air's humidity is missing and matters; NaN for none. */
+    /**
+     * The lowest level at which the air's humidity is missing and matters; NaN for none. Dry air is
+     * the densest and lets a parcel rise farthest: where even in that it does not rise by itself,
+     * and above its equilibrium level, the humidity of the air changes nothing.
+     */
     double humidityMissingPa() {
-        return humidityMissingPa;
+        return withoutHumidityPa.stream()
+                .mapToDouble(Double::doubleValue)
+                .filter(p -> p >= equilibriumPa) // none where that is NaN
+                .max()
+                .orElse(Double.NaN);
     }
 
     /** NaN where the parcel rises by itself nowhere. */

@@ -2,6 +2,7 @@ package org.climbwright.turbulence.convection;
 
 import java.io.Serializable;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.climbwright.atmosphere.AirState;
@@ -59,8 +60,8 @@ public final class ParcelAscent implements Serializable {
     /**
      * Lifts a parcel through the air.
      *
-     * @param air the air of the day, its humidity known up to where it is too cold for humidity to
-     *     matter (by 0.1 K of virtual temperature)
+     * @param air the air of the day, its humidity known up to the equilibrium level, or to where it
+     *     is too cold for humidity to matter (by 0.1 K of virtual temperature)
      * @param parcel the air before it is lifted, at a pressure of that air
      * @return the ascent; not known, with the reason, where the humidity of the parcel or of the
      *     air is not, where the parcel is too dry to condense, or where the air ends first
@@ -202,6 +203,24 @@ public final class ParcelAscent implements Serializable {
                                                 air.pressureAltitude(),
                                                 "cumulus of a lifted parcel, from its condensation"
                                                         + " level to its equilibrium level")));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ParcelAscent that
+                && condensationLevel.equals(that.condensationLevel)
+                && airAtCondensation.equals(that.airAtCondensation)
+                && Objects.equals(freeConvection, that.freeConvection)
+                && Objects.equals(equilibrium, that.equilibrium)
+                && Double.compare(energyJPerKg, that.energyJPerKg) == 0
+                && Double.compare(inhibitionJPerKg, that.inhibitionJPerKg) == 0
+                && top.equals(that.top)
+                && isComplete == that.isComplete;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * condensationLevel.hashCode() + Double.hashCode(energyJPerKg);
     }
 
     /**

@@ -16,8 +16,9 @@ import org.climbwright.turbulence.Answer;
 /**
  * Which air is lifted: that at the surface, a mixture of the lowest, or the most unstable.
  *
- * <p>The surface is the highest pressure that the air is known for. For air of one's own choice
- * hand any {@link AirState} to {@link ParcelAscent#of}.
+ * <p>The surface is the pressure that the caller gives, for air that is known below it too, or else
+ * the highest one that the air is known for, as in a sounding. For air of one's own choice hand any
+ * {@link AirState} to {@link ParcelAscent#of}.
  *
  * <p>Limits of use: the choice changes the energy several times over; say which it was.
  */
@@ -48,13 +49,30 @@ public final class Parcels {
     }
 
     /**
-     * Returns the air at the surface.
+     * Returns the lowest air that is known.
      *
-     * @param air the air of the day
+     * @param air the air of the day, known down to the surface
      * @return the parcel; not known without its humidity
      */
     public static Answer<AirState> surface(Atmosphere air) {
-        return level(air, air.range().highest());
+        return surface(air, lowest(air));
+    }
+
+    /**
+     * Returns the air at the surface.
+     *
+     * @param air the air of the day
+     * @param surface the pressure at the surface
+     * @return the parcel; not known without its humidity, or where the air is not known
+     */
+    public static Answer<AirState> surface(Atmosphere air, StaticPressure surface) {
+        return air.covers(surface.inPascals())
+                ? level(air, surface.inPascals())
+                : Answer.notKnown("the air is not known at the surface, " + surface);
+    }
+
+    private static StaticPressure lowest(Atmosphere air) {
+        return StaticPressure.ofPascals(air.range().highest());
     }
 
     private static Answer<AirState> level(Atmosphere air, double pressurePa) {
@@ -69,6 +87,7 @@ public final class Parcels {
      * mixing ratio of the layer, by mass, brought to the surface.
      *
      * @param air the air of the day
+     * @param surface the pressure at the surface
      * @param depthPa how deep the layer is, pressure at its bottom less that at its top [Pa], 100
      *     to 40,000
      * @return the parcel; not known without the humidity of the layer, where the layer is deeper
@@ -77,12 +96,13 @@ public final class Parcels {
      * @accuracy 1e-6 K where the air is straight from bend to bend
      * @source mixed layer of a parcel ascent: common practice, no source
      */
-    public static Answer<AirState> mixedLayer(Atmosphere air, double depthPa) {
-        double bottomPa = air.range().highest();
+    public static Answer<AirState> mixedLayer(
+            Atmosphere air, StaticPressure surface, double depthPa) {
+        double bottomPa = surface.inPascals();
         double topPa = bottomPa - DEPTH.check(depthPa);
-        if (!air.covers(topPa)) {
+        if (!air.covers(topPa) || !air.covers(bottomPa)) {
             return Answer.notKnown(
-                    "the air is not known up to the top of the layer, " + topPa + " Pa");
+                    "the air is not known all the way from " + bottomPa + " to " + topPa + " Pa");
         }
         double[] marks = marks(air, bottomPa, topPa);
         double ratio =
@@ -116,6 +136,18 @@ public final class Parcels {
                         bottomPa, temperatureK, vapourPa, air.geopotentialAltitude(bottomPa)));
     }
 
+    /**
+     * Returns the lowest air as if it were mixed, from the lowest that is known.
+     *
+     * @param air the air of the day, known down to the surface
+     * @param depthPa how deep the layer is, pressure at its bottom less that at its top [Pa], 100
+     *     to 40,000
+     * @return see {@link #mixedLayer(Atmosphere, StaticPressure, double)}
+     */
+    public static Answer<AirState> mixedLayer(Atmosphere air, double depthPa) {
+        return mixedLayer(air, lowest(air), depthPa);
+    }
+
     private static double vapourOrNothing(Atmosphere air, double pressurePa) {
         double vapourPa = air.vapourPressure(pressurePa);
         return Double.isNaN(vapourPa) ? 0.0 : vapourPa;
@@ -138,6 +170,7 @@ public final class Parcels {
      * parcel, lifted to half the pressure at the layer's top, has the highest virtual temperature.
      *
      * @param air the air of the day
+     * @param surface the pressure at the surface
      * @param depthPa how deep the layer is, pressure at its bottom less that at its top [Pa], 100
      *     to 40,000
      * @return the parcel; not known where the layer is deeper than the air, or the humidity of one
@@ -147,12 +180,13 @@ public final class Parcels {
      * @source most unstable parcel, by equivalent potential temperature: common practice, no
      *     source; the warmth aloft puts parcels in the same order
      */
-    public static Answer<AirState> mostUnstable(Atmosphere air, double depthPa) {
-        double bottomPa = air.range().highest();
+    public static Answer<AirState> mostUnstable(
+            Atmosphere air, StaticPressure surface, double depthPa) {
+        double bottomPa = surface.inPascals();
         double topPa = bottomPa - DEPTH.check(depthPa);
-        if (!air.covers(topPa)) {
+        if (!air.covers(topPa) || !air.covers(bottomPa)) {
             return Answer.notKnown(
-                    "the air is not known up to the top of the layer, " + topPa + " Pa");
+                    "the air is not known all the way from " + bottomPa + " to " + topPa + " Pa");
         }
         Answer<AirState> best = Answer.notKnown("no level of the layer has a condensation level");
         double warmest = Double.NEGATIVE_INFINITY;
@@ -173,6 +207,19 @@ public final class Parcels {
             }
         }
         return best;
+    }
+
+    /**
+     * Returns the air of the lowest layer that would be warmest aloft, from the lowest that is
+     * known.
+     *
+     * @param air the air of the day, known down to the surface
+     * @param depthPa how deep the layer is, pressure at its bottom less that at its top [Pa], 100
+     *     to 40,000
+     * @return see {@link #mostUnstable(Atmosphere, StaticPressure, double)}
+     */
+    public static Answer<AirState> mostUnstable(Atmosphere air, double depthPa) {
+        return mostUnstable(air, lowest(air), depthPa);
     }
 
     /** From bottom to top, the bends included, close to each other. */

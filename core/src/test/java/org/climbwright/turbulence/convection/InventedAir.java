@@ -1,5 +1,6 @@
 package org.climbwright.turbulence.convection;
 
+import java.util.stream.DoubleStream;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.MoistAir;
 import org.climbwright.atmosphere.StandardAir;
@@ -52,6 +53,12 @@ record InventedAir(double warmerK, double humidity, double humidityKnownFromPa, 
 
     @Override
     public double[] bendsPa() {
-        return new double[] {30000.0};
+        return DoubleStream.of(
+                        30000.0, // the end of the warmth
+                        StandardAir.pressureFromAltitude(11000.0), // the tropopause
+                        0.05 / humidity * SURFACE_PA, // the end of the fall of humidity
+                        humidityKnownFromPa)
+                .filter(p -> p > topPa && p < SURFACE_PA)
+                .toArray();
     }
 }

@@ -73,7 +73,7 @@ class ParcelAscentPropertyTest {
         for (double pa : new double[] {freePa, equilibriumPa}) {
             if (pa < condensationPa * 0.999) {
                 double parcelK = lift.virtualTemperature(lift.temperature(pa), pa);
-                assertThat(parcelK).isCloseTo(virtual(air, pa), within(0.02));
+                assertThat(parcelK).isCloseTo(virtual(air, pa), within(0.002));
             }
         }
     }

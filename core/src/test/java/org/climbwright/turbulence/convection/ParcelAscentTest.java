@@ -54,6 +54,51 @@ class ParcelAscentTest {
     }
 
     @Test
+    @DisplayName("has no energy for certain where it would not rise even in air taken as dry")
+    void stableAirWithoutHumidity() {
+        InventedAir stable = new InventedAir(0.0, 0.2, 90000.0, 10000.0);
+        ParcelAscent ascent = surfaceAscent(stable).orElseThrow();
+        assertThat(ascent.energyJPerKg()).isZero();
+        assertThat(ascent.levelOfFreeConvection()).isEmpty();
+        assertThat(ascent.inhibitionJPerKg()).isEmpty();
+        assertThat(ascent.updraftBound().orElseThrow().inMetresPerSecond()).isZero();
+        assertThat(ascent.cloud().reason().orElseThrow())
+                .startsWith("the parcel rises by itself nowhere up to ");
+    }
+
+    @Test
+    @DisplayName("may be so cold that it is not followed beyond its start")
+    void coldParcel() {
+        AirState cold = AirState.ofSi(50000.0, 149.0, 1e-6, Double.NaN);
+        ParcelAscent ascent = ParcelAscent.of(AIR, cold).orElseThrow();
+        assertThat(ascent.energyJPerKg()).isZero();
+        assertThat(ascent.isEnergyComplete()).isTrue();
+    }
+
+    @Test
+    @DisplayName("starts at the surface of the caller's, where air is known below it too")
+    void surfaceOfTheCallers() {
+        StaticPressure surface = StaticPressure.ofPascals(90000.0);
+        assertThat(Parcels.surface(AIR, surface).orElseThrow().pressurePa()).isEqualTo(90000.0);
+        assertThat(Parcels.mixedLayer(AIR, surface, 5000.0).orElseThrow().pressurePa())
+                .isEqualTo(90000.0);
+        assertThat(Parcels.mostUnstable(AIR, surface, 5000.0).orElseThrow().pressurePa())
+                .isBetween(85000.0, 90000.0);
+        StaticPressure below = StaticPressure.ofPascals(100001.0);
+        assertThat(Parcels.surface(AIR, below).reason().orElseThrow())
+                .startsWith("the air is not known at the surface, ");
+        assertThat(Parcels.mixedLayer(AIR, below, 5000.0).isKnown()).isFalse();
+        assertThat(Parcels.mostUnstable(AIR, below, 5000.0).isKnown()).isFalse();
+        assertThat(
+                        Parcels.surface(Atmosphere.standard(), surface)
+                                .then(p -> ParcelAscent.of(AIR, p)))
+                .satisfies(
+                        answer ->
+                                assertThat(answer.reason().orElseThrow())
+                                        .startsWith("the parcel has no condensation level"));
+    }
+
+    @Test
     @DisplayName("has an energy that is a lower bound where the air ends while it still rises")
     void airThatEnds() {
         ParcelAscent cut = surfaceAscent(new InventedAir(18.0, 0.7, 0.0, 50000.0)).orElseThrow();

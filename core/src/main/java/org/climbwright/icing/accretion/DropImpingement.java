@@ -41,10 +41,10 @@ public final class DropImpingement {
     private static final ModelRange SPEED =
             new ModelRange("true airspeed", 0.0, 400.0, "m/s", "the flow is to be subsonic");
 
-    private static final ModelRange DENSITY =
+    static final ModelRange DENSITY =
             new ModelRange("density of air", 1e-3, 5.0, "kg/m³", "no cloud is outside");
 
-    private static final ModelRange VISCOSITY =
+    static final ModelRange VISCOSITY =
             new ModelRange("dynamic viscosity of air", 5e-6, 3e-5, "Pa·s", "no cloud is outside");
 
     private static final ModelRange REYNOLDS =

@@ -1,6 +1,11 @@
 package org.climbwright.icing.accretion;
 
+import static org.climbwright.icing.accretion.DropImpingement.DENSITY;
+import static org.climbwright.icing.accretion.DropImpingement.VISCOSITY;
+import static org.climbwright.icing.accretion.KineticHeating.PRESSURE;
+import static org.climbwright.icing.accretion.KineticHeating.RECOVERY;
 import static org.climbwright.icing.accretion.KineticHeating.SPECIFIC_HEAT_J_PER_KG_K;
+import static org.climbwright.icing.accretion.KineticHeating.SPEED;
 import static org.climbwright.icing.accretion.KineticHeating.cooling;
 
 import org.climbwright.atmosphere.SaturationFormula;
@@ -43,20 +48,6 @@ public final class HeatBalance {
                     "K",
                     "drops are not liquid below, and nothing freezes above");
 
-    private static final ModelRange SPEED =
-            new ModelRange(
-                    "true airspeed",
-                    0.0,
-                    310.0,
-                    "m/s",
-                    "the examples in print end there, below Mach 1");
-
-    private static final ModelRange PRESSURE =
-            new ModelRange("static pressure", 1e4, 1.2e5, "Pa", "no cloud of drops is outside");
-
-    private static final ModelRange RECOVERY =
-            new ModelRange("recovery factor", 0.0, 1.0, "", "a surface recovers no more than all");
-
     private static final ModelRange FACTOR =
             new ModelRange(
                     "relative heat factor", 1e-6, 1e6, "", "without water there is no balance");
@@ -72,6 +63,13 @@ public final class HeatBalance {
 
     private static final ModelRange DROP_ENERGY =
             new ModelRange("drop energy transfer", -50.0, 50.0, "K", "no cloud is outside");
+
+    private static final ModelRange AIR_ENERGY =
+            new ModelRange("air energy transfer", -100.0, 300.0, "K", "no cloud is outside");
+
+    private static final ModelRange CONDUCTIVITY =
+            new ModelRange(
+                    "thermal conductivity of air", 0.01, 0.05, "W/(m·K)", "no cloud is outside");
 
     private static final ModelRange MOVING =
             new ModelRange("true airspeed", 1e-3, 310.0, "m/s", "without speed no water hits");
@@ -123,11 +121,11 @@ public final class HeatBalance {
      *
      * @param tasMps true airspeed [m/s], 0 to 310
      * @param diameterM diameter of the cylinder, twice the radius of a leading edge [m]
-     * @param densityKgPerM3 density of the air [kg/m³], positive
-     * @param dynamicViscosityPaS dynamic viscosity of the air [Pa·s], positive
-     * @param conductivityWPerMK thermal conductivity of the air [W/(m·K)], positive
+     * @param densityKgPerM3 density of the air [kg/m³], 1e-3 to 5
+     * @param dynamicViscosityPaS dynamic viscosity of the air [Pa·s], 5e-6 to 3e-5
+     * @param conductivityWPerMK thermal conductivity of the air [W/(m·K)], 0.01 to 0.05
      * @return heat transfer coefficient [W/(m²·K)]
-     * @throws OutsideModelException if speed or diameter are out of range
+     * @throws OutsideModelException if a value is out of range
      * @accuracy 1e-14 of the formula; ice is rough and takes more heat away
      * @source laminar flow about the stagnation line of a cylinder; common practice, no source
      */
@@ -138,10 +136,12 @@ public final class HeatBalance {
             double dynamicViscosityPaS,
             double conductivityWPerMK) {
         double d = DIAMETER.check(diameterM);
-        double prandtl = SPECIFIC_HEAT_J_PER_KG_K * dynamicViscosityPaS / conductivityWPerMK;
-        double reynolds = densityKgPerM3 * SPEED.check(tasMps) * d / dynamicViscosityPaS;
+        double viscosity = VISCOSITY.check(dynamicViscosityPaS);
+        double conductivity = CONDUCTIVITY.check(conductivityWPerMK);
+        double prandtl = SPECIFIC_HEAT_J_PER_KG_K * viscosity / conductivity;
+        double reynolds = DENSITY.check(densityKgPerM3) * SPEED.check(tasMps) * d / viscosity;
         double nusselt = 1.14 * StrictMath.pow(prandtl, 0.4) * Math.sqrt(reynolds);
-        return nusselt * conductivityWPerMK / d;
+        return nusselt * conductivity / d;
     }
 
     /**
@@ -206,12 +206,12 @@ public final class HeatBalance {
      * Returns the number that balances the heat of a surface at 0 °C, bounded by nothing: {@code n
      * = (cw / Lf) (φ + θ / b)}.
      *
-     * @param dropEnergyTransferK φ [K]
-     * @param airEnergyTransferK θ [K]
+     * @param dropEnergyTransferK φ [K], -50 to 50
+     * @param airEnergyTransferK θ [K], -100 to 300
      * @param relativeHeatFactor b, above 0
      * @return n; above 1 the surface is colder than 0 °C and all freezes, below 0 it is warmer and
      *     nothing does
-     * @throws OutsideModelException if b is out of range
+     * @throws OutsideModelException if a value is out of range
      * @accuracy 4 ulp of the larger part
      * @source Messinger (1953), as AEDC-TR-85-30 (1986) writes it
      */
@@ -219,18 +219,19 @@ public final class HeatBalance {
             double dropEnergyTransferK, double airEnergyTransferK, double relativeHeatFactor) {
         return WATER_HEAT_J_PER_KG_K
                 / FUSION_J_PER_KG
-                * (dropEnergyTransferK + airEnergyTransferK / FACTOR.check(relativeHeatFactor));
+                * (DROP_ENERGY.check(dropEnergyTransferK)
+                        + AIR_ENERGY.check(airEnergyTransferK) / FACTOR.check(relativeHeatFactor));
     }
 
     /**
      * Returns the share of the water that freezes where it hits: {@link #balance} bounded by 0 and
      * 1.
      *
-     * @param dropEnergyTransferK φ [K]
-     * @param airEnergyTransferK θ [K]
+     * @param dropEnergyTransferK φ [K], -50 to 50
+     * @param airEnergyTransferK θ [K], -100 to 300
      * @param relativeHeatFactor b, above 0
      * @return freezing fraction: 0 no ice, 1 rime, between them glaze
-     * @throws OutsideModelException if b is out of range
+     * @throws OutsideModelException if a value is out of range
      * @accuracy as {@link #balance}
      * @source as {@link #balance}
      */
@@ -245,7 +246,7 @@ public final class HeatBalance {
      * that is named after Ludlam: {@code θ h / (V β (Lf - cw φ))}.
      *
      * @param dropEnergyTransferK φ [K], -50 to 50
-     * @param airEnergyTransferK θ [K]
+     * @param airEnergyTransferK θ [K], -100 to 300
      * @param heatTransferWPerM2K heat transfer coefficient [W/(m²·K)]
      * @param tasMps true airspeed [m/s], above 0
      * @param collectionEfficiency share of the water in the way that hits, above 0, to 1
@@ -263,7 +264,7 @@ public final class HeatBalance {
             double collectionEfficiency) {
         double left =
                 FUSION_J_PER_KG - WATER_HEAT_J_PER_KG_K * DROP_ENERGY.check(dropEnergyTransferK);
-        return Math.max(0.0, airEnergyTransferK)
+        return Math.max(0.0, AIR_ENERGY.check(airEnergyTransferK))
                 * TRANSFER.check(heatTransferWPerM2K)
                 / (MOVING.check(tasMps) * HITTING.check(collectionEfficiency) * left);
     }

@@ -48,10 +48,10 @@ public final class KineticHeating {
             new ModelRange(
                     "static air temperature of a cloud", 223.15, 313.15, "K", "no drop is outside");
 
-    private static final ModelRange PRESSURE =
+    static final ModelRange PRESSURE =
             new ModelRange("static pressure", 1e4, 1.2e5, "Pa", "no cloud of drops is outside");
 
-    private static final ModelRange SPEED =
+    static final ModelRange SPEED =
             new ModelRange(
                     "true airspeed",
                     0.0,
@@ -59,7 +59,7 @@ public final class KineticHeating {
                     "m/s",
                     "the examples in print end there, below Mach 1");
 
-    private static final ModelRange RECOVERY =
+    static final ModelRange RECOVERY =
             new ModelRange("recovery factor", 0.0, 1.0, "", "a surface recovers no more than all");
 
     private static final ModelRange VELOCITY_RATIO =

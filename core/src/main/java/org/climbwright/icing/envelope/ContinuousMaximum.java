@@ -233,6 +233,7 @@ public final class ContinuousMaximum {
      * @param liquidWaterContentKgPerM3 liquid water content [kg/m³], a mean over the extent
      * @param extent horizontal extent; {@link #STANDARD_EXTENT_M} if nothing else is meant
      * @return the verdict; edges are inside
+     * @throws IllegalArgumentException if water or diameter are negative or not finite
      */
     public static EnvelopeVerdict verdict(
             PressureAltitude altitude,

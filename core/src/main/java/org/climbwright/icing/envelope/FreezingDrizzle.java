@@ -150,6 +150,7 @@ public final class FreezingDrizzle {
      * @param remembered whether the formula for other extents, from memory, is used
      * @return the verdict; edges are inside; never "inside" as a whole, since the envelope of
      *     altitude and temperature was not seen
+     * @throws IllegalArgumentException if the water is negative or not finite
      */
     public static EnvelopeVerdict verdict(
             PressureAltitude altitude,
@@ -174,7 +175,7 @@ public final class FreezingDrizzle {
                                 TEMPERATURE.range().highest(),
                                 RULE),
                         water(
-                                liquidWaterContentKgPerM3,
+                                Given.water(liquidWaterContentKgPerM3),
                                 temperatureK,
                                 spectrum,
                                 extent.inMetres(),

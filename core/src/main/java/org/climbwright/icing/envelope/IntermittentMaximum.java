@@ -164,6 +164,7 @@ public final class IntermittentMaximum {
      * @param remembered whether the altitudes from 4000 to 22,000 ft, from memory, are limits
      * @return the verdict; edges are inside; never "inside" as a whole, since the envelope of
      *     altitude and temperature was not seen
+     * @throws IllegalArgumentException if water or diameter are negative or not finite
      */
     public static EnvelopeVerdict verdict(
             PressureAltitude altitude,

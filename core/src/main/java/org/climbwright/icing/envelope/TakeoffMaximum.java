@@ -50,6 +50,7 @@ public final class TakeoffMaximum {
      * @param remembered whether -9 °C and 1500 ft, from memory, are limits
      * @return the verdict; edges are inside; not known at best if the remembered values are left
      *     out
+     * @throws IllegalArgumentException if the water is negative or not finite
      */
     public static EnvelopeVerdict verdict(
             double liquidWaterContentKgPerM3,
@@ -61,7 +62,7 @@ public final class TakeoffMaximum {
                 List.of(
                         atMost(
                                 LIQUID_WATER_CONTENT,
-                                liquidWaterContentKgPerM3,
+                                Given.water(liquidWaterContentKgPerM3),
                                 LIQUID_WATER_CONTENT_KG_PER_M3,
                                 RULE),
                         remembered.isUsed()

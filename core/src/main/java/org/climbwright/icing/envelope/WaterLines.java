@@ -117,6 +117,8 @@ final class WaterLines {
             double factor,
             String source) {
         List<LimitMargin> margins = new ArrayList<>();
+        Given.water(waterKgPerM3);
+        Given.diameter(dropDiameterM);
         ModelRange drops = diameters.range();
         margins.add(atLeast(SMALLEST_DROP, dropDiameterM, drops.lowest(), source));
         margins.add(atMost(LARGEST_DROP, dropDiameterM, drops.highest(), source));

@@ -99,6 +99,12 @@ class CylinderInCloudTest {
                 .isThrownBy(() -> HeatBalance.balance(1.0, 1.0, 0.0))
                 .withMessageContaining("relative heat factor");
         assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> HeatBalance.freezingFraction(Double.NaN, 1.0, 1.0));
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> HeatBalance.freezingFraction(1.0, Double.NaN, 1.0));
+        assertThatExceptionOfType(OutsideModelException.class)
+                .isThrownBy(() -> HeatBalance.stagnationHeatTransfer(50, 0.1, 1, 1.7e-5, 0.0));
+        assertThatExceptionOfType(OutsideModelException.class)
                 .isThrownBy(() -> KineticHeating.localRecovery(2.0, 0.85));
     }
 

@@ -217,4 +217,20 @@ class EnvelopeVerdictTest {
                                 FreezingDrizzle.liquidWaterContent(
                                         240.0, MEDIAN_ABOVE_40_MICROMETRES));
     }
+
+    @ParameterizedTest(name = "{0} kg/m³, {1} m")
+    @CsvSource({"NaN, 20e-6", "-1e-9, 20e-6", "Infinity, 20e-6", "1e-4, NaN", "1e-4, -1e-6"})
+    @DisplayName("is refused on water and drops that cannot be")
+    void cannotBe(double water, double diameter) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(
+                        () ->
+                                ContinuousMaximum.verdict(
+                                        PressureAltitude.ofFeet(5000),
+                                        StaticAirTemperature.ofCelsius(-10),
+                                        diameter,
+                                        water,
+                                        STANDARD))
+                .withMessageContaining("or more, finite, but was");
+    }
 }

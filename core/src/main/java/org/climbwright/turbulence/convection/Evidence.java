@@ -6,6 +6,8 @@ import java.util.Objects;
 /**
  * One figure held against a threshold of the caller's: what it was, and what came of it.
  *
+ * <p>Limits of use: a figure of one sounding, forecast or report; see {@link SeatBeltAdvice}.
+ *
  * @param what what was looked at, in words
  * @param figure the figure with its unit, or why it is not known
  * @param threshold the threshold, in words

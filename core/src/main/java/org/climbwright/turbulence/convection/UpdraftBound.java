@@ -14,7 +14,7 @@ import org.climbwright.unit.UnitScale;
  *
  * <pre>{@code
  * UpdraftBound bound = UpdraftBound.ofEnergy(1500.0);      // CAPE, J/kg
- * bound.inMetresPerSecond()                                // 54.77…
+ * bound.atMostInMetresPerSecond()                                // 54.77…
  * }</pre>
  *
  * <p>Limits of use: the parcel neither mixes nor carries water. Real updrafts commonly reach half
@@ -90,7 +90,7 @@ public final class UpdraftBound implements Comparable<UpdraftBound>, Serializabl
      *
      * @return true airspeed [m/s]
      */
-    public double inMetresPerSecond() {
+    public double atMostInMetresPerSecond() {
         return idealUpdraft(energyJPerKg);
     }
 
@@ -99,8 +99,8 @@ public final class UpdraftBound implements Comparable<UpdraftBound>, Serializabl
      *
      * @return true airspeed [ft/min]
      */
-    public double inFeetPerMinute() {
-        return UnitScale.FOOT_PER_MINUTE.fromSi(inMetresPerSecond());
+    public double atMostInFeetPerMinute() {
+        return UnitScale.FOOT_PER_MINUTE.fromSi(atMostInMetresPerSecond());
     }
 
     @Override
@@ -129,7 +129,7 @@ public final class UpdraftBound implements Comparable<UpdraftBound>, Serializabl
         return String.format(
                 Locale.ROOT,
                 "updraft of %.1f m/s at most, by %.0f J/kg",
-                inMetresPerSecond(),
+                atMostInMetresPerSecond(),
                 energyJPerKg);
     }
 

@@ -61,7 +61,7 @@ class ParcelAscentTest {
         assertThat(ascent.energyJPerKg()).isZero();
         assertThat(ascent.levelOfFreeConvection()).isEmpty();
         assertThat(ascent.inhibitionJPerKg()).isEmpty();
-        assertThat(ascent.updraftBound().orElseThrow().inMetresPerSecond()).isZero();
+        assertThat(ascent.updraftBound().orElseThrow().atMostInMetresPerSecond()).isZero();
         assertThat(ascent.cloud().reason().orElseThrow())
                 .startsWith("the parcel rises by itself nowhere up to ");
     }

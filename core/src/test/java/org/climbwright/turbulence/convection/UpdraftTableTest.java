@@ -21,11 +21,11 @@ class UpdraftTableTest {
     void agreesWithTheTable(
             double energy, String mps, String feetPerMinute, String knots, String halfMps) {
         UpdraftBound bound = UpdraftBound.ofEnergy(energy);
-        assertThat(bound.inMetresPerSecond()).is(closeTo(mps, 0.5e-4 + 1e-9));
-        assertThat(bound.inFeetPerMinute()).is(closeTo(feetPerMinute, 0.05 + 1e-6));
-        assertThat(UnitScale.KNOT.fromSi(bound.inMetresPerSecond()))
+        assertThat(bound.atMostInMetresPerSecond()).is(closeTo(mps, 0.5e-4 + 1e-9));
+        assertThat(bound.atMostInFeetPerMinute()).is(closeTo(feetPerMinute, 0.05 + 1e-6));
+        assertThat(UnitScale.KNOT.fromSi(bound.atMostInMetresPerSecond()))
                 .is(closeTo(knots, 0.05 + 1e-6));
-        assertThat(0.5 * bound.inMetresPerSecond()).is(closeTo(halfMps, 0.005 + 1e-6));
+        assertThat(0.5 * bound.atMostInMetresPerSecond()).is(closeTo(halfMps, 0.005 + 1e-6));
         assertThat(bound).asString().contains("at most");
     }
 

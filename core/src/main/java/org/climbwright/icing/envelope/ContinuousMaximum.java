@@ -116,7 +116,7 @@ public final class ContinuousMaximum {
      * @return liquid water content [kg/m³], falling with larger drops and colder air
      * @throws OutsideModelException if a value is out of range
      * @accuracy the points themselves to the last digit; between points of a line estimated at
-     *     0.006e-3 kg/m³ beyond the 0.006e-3 of reading (a point left out is missed by 0.021e-3 at
+     *     0.006e-3 kg/m³ beyond the 0.006e-3 of reading (a point left out is missed by 0.012e-3 at
      *     most, over twice the step); between lines unknown
      * @source see the class comment
      */

@@ -9,6 +9,8 @@ import org.climbwright.quantity.altitude.PressureAltitude;
  * Visible moisture between two levels, as somebody states it: a cloud from a forecast, rain below
  * it.
  *
+ * <p>Limits of use: as good as whoever states it; what was not stated is not "no moisture".
+ *
  * @param form what it is
  * @param base the lower end, itself included
  * @param top the upper end, itself included

@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
  * By how much some conditions keep one limit of an envelope, or that nobody knows.
  *
  * <p>A margin of zero is inside: the edges belong to an envelope.
+ *
+ * <p>Limits of use: a margin to a design figure is no margin of safety for an aeroplane.
  */
 public final class LimitMargin implements Serializable {
     private static final long serialVersionUID = 1L;

@@ -2,6 +2,7 @@ package org.climbwright.turbulence.convection;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -51,13 +52,13 @@ public final class SeatBeltAdvice implements Serializable {
 
     private final PressureAltitude lowest;
     private final PressureAltitude highest;
-    private final List<Evidence> evidence;
+    private final Evidence[] evidence; // a list would not say that it can be written out
 
     private SeatBeltAdvice(
             PressureAltitude lowest, PressureAltitude highest, List<Evidence> evidence) {
         this.lowest = lowest;
         this.highest = highest;
-        this.evidence = List.copyOf(evidence);
+        this.evidence = evidence.toArray(new Evidence[0]);
     }
 
     /**
@@ -173,7 +174,7 @@ public final class SeatBeltAdvice implements Serializable {
             String threshold,
             Judge<T, Outcome> outcome,
             Judge<T, String> figure) {
-        List<Evidence> more = new ArrayList<>(evidence);
+        List<Evidence> more = new ArrayList<>(evidence());
         more.add(
                 answer.value()
                         .map(
@@ -211,7 +212,7 @@ public final class SeatBeltAdvice implements Serializable {
      * @return the evidence in the order in which it was added
      */
     public List<Evidence> evidence() {
-        return evidence;
+        return List.of(evidence);
     }
 
     /**
@@ -223,13 +224,13 @@ public final class SeatBeltAdvice implements Serializable {
         if (has(Outcome.REACHED)) {
             return Conclusion.REASON_TO_FASTEN;
         }
-        return evidence.isEmpty() || has(Outcome.NOT_KNOWN)
+        return evidence.length == 0 || has(Outcome.NOT_KNOWN)
                 ? Conclusion.NOT_KNOWN
                 : Conclusion.NO_REASON_FOUND;
     }
 
     private boolean has(Outcome outcome) {
-        return evidence.stream().anyMatch(e -> e.outcome() == outcome);
+        return Arrays.stream(evidence).anyMatch(e -> e.outcome() == outcome);
     }
 
     /**
@@ -250,7 +251,7 @@ public final class SeatBeltAdvice implements Serializable {
                             "not known, since something is missing; nothing speaks for unfastening"
                                     + " seat belts.";
                 };
-        return evidence.stream()
+        return Arrays.stream(evidence)
                         .map(Evidence::inWords)
                         .collect(Collectors.joining("; ", levels + advice + " Evidence: ", ". "))
                 + LIMITS;
@@ -261,12 +262,12 @@ public final class SeatBeltAdvice implements Serializable {
         return other instanceof SeatBeltAdvice that
                 && lowest.equals(that.lowest)
                 && highest.equals(that.highest)
-                && evidence.equals(that.evidence);
+                && Arrays.equals(evidence, that.evidence);
     }
 
     @Override
     public int hashCode() {
-        return 31 * (31 * lowest.hashCode() + highest.hashCode()) + evidence.hashCode();
+        return 31 * (31 * lowest.hashCode() + highest.hashCode()) + Arrays.hashCode(evidence);
     }
 
     /**

@@ -2,6 +2,7 @@ package org.climbwright.icing;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.climbwright.path.ClimbState;
 
@@ -15,6 +16,12 @@ record EitherMoisture(VisibleMoisture one, VisibleMoisture other) implements Vis
             return Answer.PRESENT;
         }
         return first == second ? first : Answer.NOT_KNOWN;
+    }
+
+    @Override
+    public double[] edgesM() {
+        return DoubleStream.concat(DoubleStream.of(one.edgesM()), DoubleStream.of(other.edgesM()))
+                .toArray();
     }
 
     /** Of the way that found it; of both where neither did, or each in its part. */

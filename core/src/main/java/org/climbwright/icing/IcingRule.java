@@ -239,6 +239,11 @@ public final class IcingRule implements Serializable {
                 };
     }
 
+    /** Levels that a search must not step over [m]. */
+    double[] edgesM() {
+        return moisture.edgesM();
+    }
+
     // a comparison with no threshold is false
 
     private boolean isColdEnough(ClimbState state) {

@@ -3,6 +3,7 @@ package org.climbwright.icing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
@@ -11,6 +12,7 @@ import org.climbwright.quantity.altitude.PressureAltitude;
 /** The search for the stretches of one climb that one rule speaks of, from below upwards. */
 final class IcingSearch {
     private static final int PARTS = 8;
+    private static final double WIDEST_M = 50.0;
     private static final double TOLERANCE_M = 1e-3;
 
     /** How far inside a stretch its ends are looked at, as a share of it. */
@@ -31,7 +33,7 @@ final class IcingSearch {
 
     List<IcingSpan> spans() {
         double below = path.bottom().inMetres();
-        for (double bend : path.bendsM()) {
+        for (double bend : bends()) {
             searchStretch(below, bend);
             below = bend;
         }
@@ -40,17 +42,29 @@ final class IcingSearch {
         return List.copyOf(spans);
     }
 
+    /** Where the path bends and where moisture may begin or end, within the climb, upwards. */
+    private double[] bends() {
+        double bottom = path.bottom().inMetres();
+        double top = path.top().inMetres();
+        return DoubleStream.concat(DoubleStream.of(path.bendsM()), DoubleStream.of(rule.edgesM()))
+                .filter(level -> level > bottom && level < top)
+                .sorted()
+                .distinct()
+                .toArray();
+    }
+
     private void searchStretch(double bottomM, double topM) {
         // The ends are looked at from just inside, where speed, rate and humidity are those of
         // this stretch and of no other.
         double inset = INSIDE * (topM - bottomM);
         double from = bottomM;
         ClimbState before = state(bottomM + inset);
-        for (int part = 1; part <= PARTS; part++) {
-            double share = (double) part / PARTS;
-            double at = part == PARTS ? topM - inset : bottomM + share * (topM - bottomM);
+        int parts = Math.max(PARTS, (int) Math.ceil((topM - bottomM) / WIDEST_M));
+        for (int part = 1; part <= parts; part++) {
+            double share = (double) part / parts;
+            double at = part == parts ? topM - inset : bottomM + share * (topM - bottomM);
             ClimbState here = state(at);
-            double end = part == PARTS ? topM : at;
+            double end = part == parts ? topM : at;
             while (rule.met(before) != rule.met(here)) {
                 double[] edge = edge(before, here);
                 take(from, edge[1], before, state(edge[0]));

@@ -44,14 +44,16 @@ public record IcingSpan(
     /**
      * Returns the stretches of a climb that a rule speaks of.
      *
-     * <p>Every stretch between two bends of the path is searched at nine points; where one meets
-     * other thresholds than the next, the level between is found by halving.
+     * <p>Every stretch between two bends of the path or edges of the moisture is searched at nine
+     * points or more, no farther apart than 50 m; where one meets other thresholds than the next,
+     * the level between is found by halving.
      *
      * @param path the climb
      * @param rule the rule
      * @return the spans from the lowest to the highest, none touching another of its answer; the
      *     rest of the climb is too warm, or dry by the rule
-     * @accuracy entry and exit to 0.001 m of the level at which the threshold is met
+     * @accuracy entry and exit to 0.001 m of the level at which the threshold is met; what begins
+     *     and ends between two points, in air that does not tell its bends, is not seen
      * @source see {@link IcingRule}
      */
     public static List<IcingSpan> along(ClimbPath path, IcingRule rule) {

@@ -23,13 +23,13 @@ public record MoistureBand(MoistureForm form, PressureAltitude base, PressureAlt
      * @param form what it is
      * @param base the lower end
      * @param top the upper end
-     * @throws IllegalArgumentException if the top is below the base
+     * @throws IllegalArgumentException if the top is not above the base
      */
     public MoistureBand {
         Objects.requireNonNull(form, "form");
-        if (top.compareTo(base) < 0) {
+        if (top.compareTo(base) <= 0) {
             throw new IllegalArgumentException(
-                    "the top of a band of moisture must not be below its base of "
+                    "the top of a band of moisture must be above its base of "
                             + base
                             + ", but was "
                             + top);

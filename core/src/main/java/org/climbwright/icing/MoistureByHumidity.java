@@ -14,6 +14,9 @@ import org.climbwright.quantity.humidity.RelativeHumidity;
 record MoistureByHumidity(RelativeHumidity least, Phase phase) implements VisibleMoisture {
     private static final double FREEZING_K = 273.15;
 
+    /** A humidity that went through a vapour pressure still meets a threshold of itself. */
+    private static final double ROUNDING = 1.0 - 1e-9;
+
     /** Of what the air is saturated at 100 %. */
     enum Phase {
         WATER("over water"),
@@ -41,7 +44,9 @@ record MoistureByHumidity(RelativeHumidity least, Phase phase) implements Visibl
         if (humidity.isEmpty()) {
             return Answer.NOT_KNOWN;
         }
-        return humidity.getAsDouble() >= least.inRatio() ? Answer.PRESENT : Answer.ABSENT;
+        return humidity.getAsDouble() >= least.inRatio() * ROUNDING
+                ? Answer.PRESENT
+                : Answer.ABSENT;
     }
 
     private OptionalDouble ratio(AirState air) {

@@ -2,6 +2,7 @@ package org.climbwright.icing;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import org.climbwright.path.ClimbState;
 
 /** Visible moisture in bands that somebody states. */
@@ -15,6 +16,14 @@ record MoistureInBands(List<MoistureBand> bands) implements VisibleMoisture {
         return bands.stream().anyMatch(band -> band.holds(state.pressureAltitude()))
                 ? Answer.PRESENT
                 : Answer.ABSENT;
+    }
+
+    @Override
+    public double[] edgesM() {
+        return bands.stream()
+                .flatMapToDouble(
+                        band -> DoubleStream.of(band.base().inMetres(), band.top().inMetres()))
+                .toArray();
     }
 
     @Override

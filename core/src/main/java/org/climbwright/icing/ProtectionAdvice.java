@@ -41,8 +41,7 @@ public record ProtectionAdvice(
      */
     public static ProtectionAdvice along(ClimbPath path, ProtectionPlan plan) {
         List<IcingSpan> spans = IcingSpan.along(path, plan.rule());
-        List<IcingSpan> conditions = spans.stream().filter(IcingSpan::isConditions).toList();
-        return new ProtectionAdvice(plan, spans, ProtectionPeriod.along(path, conditions, plan));
+        return new ProtectionAdvice(plan, spans, ProtectionPeriod.along(path, spans, plan));
     }
 
     /**

@@ -18,8 +18,9 @@ import org.climbwright.quantity.altitude.AltitudeChange;
  *
  * @param on the climb by where protection should be on; its bottom if that is before it begins
  * @param isOnBeforeClimb whether it should be on before the climb begins
- * @param off the climb from where it may be off; its top if the conditions last until there
- * @param isOnAtTop whether the conditions last to the end of the climb
+ * @param off the climb from where the rule does not ask for it; above the last span of conditions
+ *     where that touches air of which nobody can tell, or that is colder than the rule speaks of
+ * @param isOnAtTop whether it lasts to the end of the climb
  * @param spans the spans of icing conditions that it covers, upwards
  */
 public record ProtectionPeriod(
@@ -46,18 +47,24 @@ public record ProtectionPeriod(
         }
     }
 
-    /** The periods of a plan along a climb, upwards. */
+    /**
+     * The periods of a plan along a climb, upwards. Each begins with conditions, and goes on
+     * through whatever the rule speaks of that touches or is close: not knowing is no reason for
+     * off.
+     */
     static List<ProtectionPeriod> along(
-            ClimbPath path, List<IcingSpan> conditions, ProtectionPlan plan) {
+            ClimbPath path, List<IcingSpan> spans, ProtectionPlan plan) {
         Duration together = plan.lead().plus(plan.minimumOff());
         List<ProtectionPeriod> periods = new ArrayList<>();
         List<IcingSpan> joined = new ArrayList<>();
-        for (IcingSpan span : conditions) {
-            if (!joined.isEmpty() && gap(joined, span).compareTo(together) >= 0) {
+        for (IcingSpan span : spans) {
+            if (!joined.isEmpty() && !isClose(joined, span, together)) {
                 periods.add(of(path, joined, plan.lead()));
                 joined.clear();
             }
-            joined.add(span);
+            if (span.isConditions() || !joined.isEmpty()) {
+                joined.add(span);
+            }
         }
         if (!joined.isEmpty()) {
             periods.add(of(path, joined, plan.lead()));
@@ -65,19 +72,32 @@ public record ProtectionPeriod(
         return List.copyOf(periods);
     }
 
-    private static Duration gap(List<IcingSpan> joined, IcingSpan next) {
-        return next.entry().time().minus(joined.get(joined.size() - 1).exit().time());
+    private static boolean isClose(List<IcingSpan> joined, IcingSpan next, Duration together) {
+        IcingSpan last = joined.get(joined.size() - 1);
+        Duration gap = next.entry().time().minus(last.exit().time());
+        boolean touches = next.bottom().compareTo(last.top()) <= 0;
+        return touches || gap.compareTo(together) < 0;
     }
 
-    private static ProtectionPeriod of(ClimbPath path, List<IcingSpan> spans, Duration lead) {
-        Optional<ClimbState> onBy = spans.get(0).onBy(path, lead);
-        ClimbState off = spans.get(spans.size() - 1).exit();
+    private static ProtectionPeriod of(ClimbPath path, List<IcingSpan> joined, Duration lead) {
+        Optional<ClimbState> onBy = joined.get(0).onBy(path, lead);
+        ClimbState off = joined.get(joined.size() - 1).exit();
         return new ProtectionPeriod(
                 onBy.orElseGet(() -> path.at(path.bottom())),
                 onBy.isEmpty(),
                 off,
                 off.pressureAltitude().equals(path.top()),
-                spans);
+                joined.stream().filter(IcingSpan::isConditions).toList());
+    }
+
+    /**
+     * Tells whether the period goes on above its last span of conditions, because the air there is
+     * not known or colder than the rule speaks of.
+     *
+     * @return true if it does
+     */
+    public boolean goesOnAboveConditions() {
+        return off.pressureAltitude().compareTo(spans.get(spans.size() - 1).top()) > 0;
     }
 
     /**

@@ -40,6 +40,15 @@ public interface VisibleMoisture extends Serializable {
     String found(List<ClimbState> states);
 
     /**
+     * Returns the levels at which the answer may jump, so that no search steps over them.
+     *
+     * @return pressure altitudes [m], in any order; none where the answer follows the air
+     */
+    default double[] edgesM() {
+        return new double[0];
+    }
+
+    /**
      * Returns why it cannot be told, in words.
      *
      * @return a part of a sentence

@@ -195,7 +195,7 @@ class IcingRuleTest {
             assertThat(upTo.found(List.of(dry))).isEqualTo("cloud from 5000 to 10000 ft as stated");
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> bands(tenThousand, PressureAltitude.ofFeet(9999)))
-                    .withMessageContaining("must not be below its base");
+                    .withMessageContaining("must be above its base");
         }
 
         private VisibleMoisture bands(PressureAltitude base, PressureAltitude top) {

@@ -9,6 +9,7 @@ import java.util.List;
 import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.Scene;
+import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.temperature.TotalAirTemperature;
 import org.climbwright.testing.Streams;
@@ -128,6 +129,49 @@ class ProtectionTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> advice.period(other))
                 .withMessageStartingWith("no protection is due for the span from ");
+    }
+
+    @Test
+    @DisplayName(
+            "does not end because humidity is not known any more, or it gets colder than the rule")
+    void notKnownIsNoReason() {
+        ClimbPath ends =
+                Scene.path(
+                        Scene.constantRate(1500),
+                        new MoistStandardAir(h -> h < 5000 ? 1.0 : Double.NaN, List.of(5000.0)),
+                        Winds.calm());
+        ProtectionPeriod period = advice(ends, 30, 60).periods().get(0);
+        assertThat(period.isOnAtTop()).isTrue();
+        assertThat(period.goesOnAboveConditions()).isTrue();
+        ClimbPath cold =
+                Scene.path(Scene.constantRate(1500), new MoistStandardAir(h -> 1.0), Winds.calm());
+        ProtectionAdvice saturated = advice(cold, 30, 60);
+        assertThat(saturated.spans(IcingAnswer.COLDER_THAN_THE_RULE)).hasSize(1);
+        assertThat(saturated.periods()).hasSize(1);
+        assertThat(saturated.periods().get(0).isOnAtTop()).isTrue();
+    }
+
+    @Test
+    @DisplayName("meets every stated band, however thin, and the gap between two")
+    void everyBand() {
+        ClimbPath path = Scene.calmStandardClimb();
+        for (double base = 11000; base < 30000; base += 700) {
+            for (double depth : new double[] {1, 50, 1000}) {
+                MoistureBand band =
+                        new MoistureBand(
+                                MoistureForm.CLOUD,
+                                PressureAltitude.ofFeet(base),
+                                PressureAltitude.ofFeet(base + depth));
+                List<IcingSpan> spans =
+                        IcingSpan.along(
+                                path,
+                                RULE.withoutColdest()
+                                        .withMoisture(VisibleMoisture.inBands(List.of(band))));
+                assertThat(spans).hasSize(1);
+                assertThat(spans.get(0).bottom().inFeet()).isCloseTo(base, within(0.01));
+                assertThat(spans.get(0).top().inFeet()).isCloseTo(base + depth, within(0.01));
+            }
+        }
     }
 
     @Test

@@ -11,5 +11,7 @@ public enum SurfaceContaminant {
     /** Slush. */
     SLUSH,
     /** Snow. */
-    SNOW
+    SNOW,
+    /** Ice. */
+    ICE
 }

@@ -207,6 +207,11 @@ final class TextReport {
                                 "by the rule off after %.0f ft, %s",
                                 period.off().pressureAltitude().inFeet(),
                                 minutes(period.off().timeS()));
+        String above =
+                period.goesOnAboveConditions()
+                        ? ", beyond the conditions where it cannot be told or is colder than the"
+                                + " rule"
+                        : "";
         String joined =
                 period.spans().size() == 1
                         ? ""
@@ -221,6 +226,7 @@ final class TextReport {
                         + (period.isOnBeforeClimb() ? "" : ahead)
                         + "; "
                         + off
+                        + above
                         + joined
                         + ".");
     }

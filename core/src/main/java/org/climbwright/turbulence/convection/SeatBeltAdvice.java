@@ -148,12 +148,18 @@ public final class SeatBeltAdvice implements Serializable {
      * @param edition the edition that puts words to rates
      * @param least the word from which on it counts
      * @return a copy with this evidence
+     * @throws IllegalArgumentException if it is extreme, a word that no table gives to a rate
      */
     public SeatBeltAdvice withEddyDissipationRate(
             Answer<EddyDissipationRate> rate,
             EddyDissipationRate.Edition edition,
             TurbulenceIntensity least) {
         Objects.requireNonNull(edition, "edition");
+        if (least == TurbulenceIntensity.EXTREME) {
+            throw new IllegalArgumentException(
+                    "the threshold of an eddy dissipation rate must be severe or less, since no"
+                            + " table calls a rate extreme, but was extreme");
+        }
         return with(
                 "eddy dissipation rate",
                 rate,

@@ -2,6 +2,7 @@ package org.climbwright.turbulence.convection;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.io.Serializable;
 import org.climbwright.quantity.OutsideModelException;
@@ -123,5 +124,20 @@ class SeatBeltAdviceTest {
 
     private static <T extends Serializable> Answer<T> unknown(String reason) {
         return Answer.notKnown(reason);
+    }
+
+    @Test
+    @DisplayName("takes no threshold of a rate that no table reaches")
+    void extreme() {
+        SeatBeltAdvice advice =
+                SeatBeltAdvice.between(PressureAltitude.ofFeet(0), PressureAltitude.ofFeet(1000));
+        assertThatIllegalArgumentException()
+                .isThrownBy(
+                        () ->
+                                advice.withEddyDissipationRate(
+                                        Answer.notKnown("for the test"),
+                                        EddyDissipationRate.Edition.AS_QUOTED_IN_2025,
+                                        TurbulenceIntensity.EXTREME))
+                .withMessageContaining("no table calls a rate extreme");
     }
 }

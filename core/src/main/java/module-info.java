@@ -3,7 +3,8 @@
  * briefing.
  *
  * <p>Start at {@link org.climbwright.atmosphere.Atmosphere}; each package is a chapter that uses
- * only the ones before it: atmosphere, sounding, airspeed, path, icing, turbulence, briefing.
+ * only the ones before it: atmosphere, sounding, airspeed, path, icing, turbulence, cabin,
+ * briefing.
  */
 module org.climbwright.core {
     requires transitive org.climbwright.units;
@@ -14,6 +15,7 @@ module org.climbwright.core {
     exports org.climbwright.atmosphere.altimetry;
     exports org.climbwright.atmosphere.wind;
     exports org.climbwright.briefing;
+    exports org.climbwright.cabin;
     exports org.climbwright.icing;
     exports org.climbwright.icing.ground;
     exports org.climbwright.icing.accretion;

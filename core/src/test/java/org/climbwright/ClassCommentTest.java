@@ -41,6 +41,7 @@ class ClassCommentTest {
             import org.climbwright.atmosphere.*;
             import org.climbwright.atmosphere.altimetry.*;
             import org.climbwright.atmosphere.wind.*;
+            import org.climbwright.cabin.*;
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
             import org.climbwright.icing.accretion.*;
@@ -147,6 +148,7 @@ class ClassCommentTest {
                         "ContinuousMaximum",
                         "Crossover",
                         "EddyDissipationRate",
+                        "CabinPressure",
                         "GustLoad",
                         "FreezingLevels",
                         "IcingInterest",

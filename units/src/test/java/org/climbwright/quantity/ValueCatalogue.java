@@ -40,6 +40,7 @@ import org.climbwright.quantity.pressure.TotalPressure;
 import org.climbwright.quantity.pressure.VapourPressure;
 import org.climbwright.quantity.speed.AirspeedDifference;
 import org.climbwright.quantity.speed.AlongTrackWind;
+import org.climbwright.quantity.speed.CabinAltitudeRate;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.EquivalentAirspeed;
 import org.climbwright.quantity.speed.GeometricRate;
@@ -372,6 +373,18 @@ public final class ValueCatalogue {
                         PressureAltitudeRate::of,
                         PressureAltitudeRate::of,
                         PressureAltitudeRate::parse),
+                speed(
+                        "rate of cabin altitude",
+                        CabinAltitudeRate.class,
+                        CabinAltitudeRate::ofMetresPerSecond,
+                        Door.of(
+                                "FeetPerMinute",
+                                UnitScale.FOOT_PER_MINUTE,
+                                CabinAltitudeRate::ofFeetPerMinute,
+                                CabinAltitudeRate::inFeetPerMinute),
+                        CabinAltitudeRate::of,
+                        CabinAltitudeRate::of,
+                        CabinAltitudeRate::parse),
                 speed(
                         "geometric rate",
                         GeometricRate.class,

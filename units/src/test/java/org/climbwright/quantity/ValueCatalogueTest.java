@@ -40,7 +40,7 @@ class ValueCatalogueTest {
         assertThat(inTheCatalogue)
                 .doesNotHaveDuplicates()
                 .containsExactlyInAnyOrderElementsOf(inTheLibrary)
-                .hasSize(44);
+                .hasSize(45);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -43,7 +43,19 @@ class ArchitectureTest {
 
     /** Math functions that the language fixes to the last bit. */
     private static final Set<String> EXACT =
-            Set.of("abs", "min", "max", "sqrt", "fma", "rint", "ceil", "floor", "round", "ulp");
+            Set.of(
+                    "abs",
+                    "min",
+                    "max",
+                    "sqrt",
+                    "fma",
+                    "rint",
+                    "ceil",
+                    "floor",
+                    "round",
+                    "ulp",
+                    "nextUp",
+                    "nextDown");
 
     /** Classes that compute with the four operations and {@link #EXACT} alone, for speed. */
     private static final List<String> KERNELS =

@@ -42,6 +42,7 @@ class ClassCommentTest {
             import org.climbwright.atmosphere.altimetry.*;
             import org.climbwright.atmosphere.wind.*;
             import org.climbwright.cabin.*;
+            import org.climbwright.cabin.dynamics.*;
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
             import org.climbwright.icing.accretion.*;
@@ -148,7 +149,9 @@ class ClassCommentTest {
                         "ContinuousMaximum",
                         "Crossover",
                         "EddyDissipationRate",
+                        "BlowDown",
                         "CabinPressure",
+                        "OrificeFlow",
                         "GustLoad",
                         "FreezingLevels",
                         "IcingInterest",

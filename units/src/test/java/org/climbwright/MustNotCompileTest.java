@@ -43,6 +43,7 @@ class MustNotCompileTest {
                 static void moistenTo(RelativeHumidity humidity) {}
                 static void mixIn(MixingRatio ratio) {}
                 static void addTheVapourOf(VapourPressure pressure) {}
+                static void pressuriseAt(CabinPressureRate rate) {}
 
                 void line(
                         CalibratedAirspeed cas,
@@ -66,7 +67,8 @@ class MustNotCompileTest {
                         IsaDeviationAtAltitude deviationAtAltitude,
                         VapourPressure vapour,
                         RelativeHumidity humidity,
-                        MixingRatio mixingRatio) {
+                        MixingRatio mixingRatio,
+                        CabinPressureRate cabinRate) {
                     LINE
                 }
             }

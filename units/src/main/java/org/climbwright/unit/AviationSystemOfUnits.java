@@ -66,6 +66,7 @@ final class AviationSystemOfUnits implements SystemOfUnits {
                     Map.entry(Length.class, AviationUnits.METRE),
                     Map.entry(Speed.class, AviationUnits.METRE_PER_SECOND),
                     Map.entry(Pressure.class, AviationUnits.PASCAL),
+                    Map.entry(PressureRate.class, AviationUnits.PASCAL_PER_SECOND),
                     Map.entry(Temperature.class, AviationUnits.KELVIN),
                     Map.entry(Mass.class, AviationUnits.KILOGRAM),
                     Map.entry(MassFlow.class, AviationUnits.KILOGRAM_PER_SECOND),

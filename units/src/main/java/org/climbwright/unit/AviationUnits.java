@@ -91,9 +91,25 @@ public final class AviationUnits {
     /** Conventional inch of mercury. */
     public static final Unit<Pressure> INCH_OF_MERCURY = derived(UnitScale.INCH_OF_MERCURY, PASCAL);
 
+    /** Conventional millimetre of mercury. */
+    public static final Unit<Pressure> MILLIMETRE_OF_MERCURY =
+            derived(UnitScale.MILLIMETRE_OF_MERCURY, PASCAL);
+
     /** Pound-force per square inch. */
     public static final Unit<Pressure> POUND_PER_SQUARE_INCH =
             derived(UnitScale.POUND_PER_SQUARE_INCH, PASCAL);
+
+    /** Pascal per second. */
+    public static final Unit<PressureRate> PASCAL_PER_SECOND =
+            product(UnitScale.PASCAL_PER_SECOND, Units.PASCAL.divide(Units.SECOND));
+
+    /** Hectopascal per minute. */
+    public static final Unit<PressureRate> HECTOPASCAL_PER_MINUTE =
+            derived(UnitScale.HECTOPASCAL_PER_MINUTE, PASCAL_PER_SECOND);
+
+    /** Pound-force per square inch and minute. */
+    public static final Unit<PressureRate> POUND_PER_SQUARE_INCH_PER_MINUTE =
+            derived(UnitScale.POUND_PER_SQUARE_INCH_PER_MINUTE, PASCAL_PER_SECOND);
 
     /** Kelvin. */
     public static final Unit<Temperature> KELVIN = si(UnitScale.KELVIN, Units.KELVIN);

@@ -14,6 +14,8 @@ public enum QuantityKind {
     SPEED("speed"),
     /** Pressures and differences of pressure. SI unit: pascal. */
     PRESSURE("pressure"),
+    /** Pressure per time, such as that of a cabin. SI unit: pascal per second. */
+    PRESSURE_RATE("rate of pressure"),
     /** Temperatures: points on a scale. SI unit: kelvin. */
     TEMPERATURE("temperature"),
     /** Temperature differences: intervals, for which 1 °C is 1 K. SI unit: kelvin. */

@@ -8,6 +8,7 @@ import static org.climbwright.unit.QuantityKind.LENGTH;
 import static org.climbwright.unit.QuantityKind.MASS;
 import static org.climbwright.unit.QuantityKind.MASS_FLOW;
 import static org.climbwright.unit.QuantityKind.PRESSURE;
+import static org.climbwright.unit.QuantityKind.PRESSURE_RATE;
 import static org.climbwright.unit.QuantityKind.SPEED;
 import static org.climbwright.unit.QuantityKind.TEMPERATURE;
 import static org.climbwright.unit.QuantityKind.TEMPERATURE_DIFFERENCE;
@@ -26,8 +27,8 @@ import static org.climbwright.unit.QuantityKind.TIME;
  *
  * @source The factors are exact by definition: international yard and pound agreement of 1959 (foot
  *     0.3048 m, pound 0.45359237 kg); the international nautical mile is 1852 m; the conventional
- *     inch of mercury is 3386.388640341 Pa, the standard gravity 9.80665 m/s² (all as in the tables
- *     of GNU units 2.22).
+ *     inch of mercury is 3386.388640341 Pa, its millimetre 133.322387415 Pa, the standard gravity
+ *     9.80665 m/s² (all as in the tables of GNU units 2.22).
  */
 public enum UnitScale {
     /** Metre, m. */
@@ -62,9 +63,19 @@ public enum UnitScale {
     KILOPASCAL("kPa", PRESSURE, 1000.0),
     /** Conventional inch of mercury, inHg: 3386.388640341 Pa. */
     INCH_OF_MERCURY("inHg", PRESSURE, 3386.388640341),
+    /** Conventional millimetre of mercury, mmHg: 133.322387415 Pa. */
+    MILLIMETRE_OF_MERCURY("mmHg", PRESSURE, 133.322387415),
     /** Pound-force per square inch, psi: 4.4482216152605 N on 0.00064516 m². */
     // Both as whole numbers, which a double holds exactly: the decimals would cost the last bit.
     POUND_PER_SQUARE_INCH("psi", PRESSURE, 44_482_216_152_605.0 / 6_451_600_000.0),
+
+    /** Pascal per second, Pa/s. */
+    PASCAL_PER_SECOND("Pa/s", PRESSURE_RATE, 1.0),
+    /** Hectopascal per minute, hPa/min. */
+    HECTOPASCAL_PER_MINUTE("hPa/min", PRESSURE_RATE, 100.0 / 60.0),
+    /** Pound-force per square inch and minute, psi/min. */
+    POUND_PER_SQUARE_INCH_PER_MINUTE(
+            "psi/min", PRESSURE_RATE, 44_482_216_152_605.0 / (6_451_600_000.0 * 60.0)),
 
     /** Kelvin, K, as a temperature. */
     KELVIN("K", TEMPERATURE, 1.0),

@@ -18,6 +18,7 @@ import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.quantity.pressure.CabinPressureRate;
 import org.climbwright.quantity.pressure.DifferentialPressure;
 import org.climbwright.quantity.speed.AirspeedDifference;
 import org.climbwright.quantity.speed.AlongTrackWind;
@@ -163,6 +164,14 @@ class ComesBackAsItWentInTest {
                 .filter(type -> type.lowestSi() <= 0.0)
                 .forEach(type -> sweeps.add(every(type, "ofHectopascals", 0, 110_000, 100)));
         sweeps.add(every(DifferentialPressure.class, "ofPoundsPerSquareInch", -100, 1_500, 100));
+        sweeps.add(every(CabinPressureRate.class, "ofHectopascalsPerMinute", -9_000, 9_000, 10));
+        sweeps.add(
+                every(
+                        CabinPressureRate.class,
+                        "ofPoundsPerSquareInchPerMinute",
+                        -1_500,
+                        1_500,
+                        100));
         // Half the way round the earth is 10,800 NM.
         sweeps.add(every(GroundDistance.class, "ofNauticalMiles", 0, 10_800, 1));
         sweeps.add(every(Mass.class, "ofKilograms", 0, 600_000, 1));

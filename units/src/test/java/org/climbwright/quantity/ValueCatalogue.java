@@ -31,6 +31,7 @@ import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.Slope;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.quantity.pressure.CabinPressureRate;
 import org.climbwright.quantity.pressure.DifferentialPressure;
 import org.climbwright.quantity.pressure.DynamicPressure;
 import org.climbwright.quantity.pressure.ImpactPressure;
@@ -63,6 +64,7 @@ import org.climbwright.quantity.temperature.TemperaturePoint;
 import org.climbwright.quantity.temperature.TotalAirTemperature;
 import org.climbwright.unit.Gradient;
 import org.climbwright.unit.MassFlow;
+import org.climbwright.unit.PressureRate;
 import org.climbwright.unit.UnitScale;
 
 /**
@@ -81,6 +83,7 @@ public final class ValueCatalogue {
                             rates(),
                             numbers(),
                             pressures(),
+                            pressureRates(),
                             temperatures(),
                             humidities(),
                             path())
@@ -534,6 +537,37 @@ public final class ValueCatalogue {
                                 1013.25)
                         .from(85000.0)
                         .upTo(110000.0));
+    }
+
+    private static List<ValueType<?>> pressureRates() {
+        return List.of(
+                unbounded(
+                        "rate of cabin pressure",
+                        CabinPressureRate.class,
+                        List.of(
+                                Door.of(
+                                        "PascalsPerSecond",
+                                        UnitScale.PASCAL_PER_SECOND,
+                                        CabinPressureRate::ofPascalsPerSecond,
+                                        CabinPressureRate::inPascalsPerSecond),
+                                Door.of(
+                                        "HectopascalsPerMinute",
+                                        UnitScale.HECTOPASCAL_PER_MINUTE,
+                                        CabinPressureRate::ofHectopascalsPerMinute,
+                                        CabinPressureRate::inHectopascalsPerMinute),
+                                Door.of(
+                                        "PoundsPerSquareInchPerMinute",
+                                        UnitScale.POUND_PER_SQUARE_INCH_PER_MINUTE,
+                                        CabinPressureRate::ofPoundsPerSquareInchPerMinute,
+                                        CabinPressureRate::inPoundsPerSquareInchPerMinute)),
+                        CabinPressureRate::parse,
+                        new UnitDoor<CabinPressureRate, PressureRate>(
+                                CabinPressureRate::of,
+                                CabinPressureRate::of,
+                                CabinPressureRate::valueIn,
+                                CabinPressureRate::toQuantity),
+                        -30.0,
+                        20.0));
     }
 
     private static <T extends PressureValue<T>> Door<T> pascals(DoubleFunction<T> ofPascals) {

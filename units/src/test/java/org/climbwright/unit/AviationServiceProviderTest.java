@@ -88,6 +88,7 @@ class AviationServiceProviderTest {
         assertThat(system().getUnit(Length.class)).isSameAs(AviationUnits.METRE);
         assertThat(system().getUnit(Speed.class)).isSameAs(AviationUnits.METRE_PER_SECOND);
         assertThat(system().getUnit(Pressure.class)).isSameAs(AviationUnits.PASCAL);
+        assertThat(system().getUnit(PressureRate.class)).isSameAs(AviationUnits.PASCAL_PER_SECOND);
         assertThat(system().getUnit(Temperature.class)).isSameAs(AviationUnits.KELVIN);
         assertThat(system().getUnit(Mass.class)).isSameAs(AviationUnits.KILOGRAM);
         assertThat(system().getUnit(Force.class)).isSameAs(AviationUnits.NEWTON);

@@ -1,6 +1,6 @@
 /**
- * Pressures of the air and of its vapour, of the pitot tube, of the cabin, and the setting of an
- * altimeter.
+ * Pressures of the air and of its vapour, of the pitot tube, of the cabin and its rate, and the
+ * setting of an altimeter.
  *
  * <p>Start at {@link org.climbwright.quantity.pressure.StaticPressure}. No method takes or returns
  * null.

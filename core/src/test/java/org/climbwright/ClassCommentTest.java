@@ -145,6 +145,7 @@ class ClassCommentTest {
                         "Airspeeds",
                         "Atmosphere",
                         "Atmosphere",
+                        "CabinHistory",
                         "CloudLayer",
                         "ContinuousMaximum",
                         "Crossover",

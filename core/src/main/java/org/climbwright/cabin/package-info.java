@@ -3,6 +3,7 @@
  * differential pressure should be, and what it means when they are not.
  *
  * <p>Start at {@link org.climbwright.cabin.CabinPressure}. Cabin altitude is the pressure altitude
+ * <p>Start at {@link org.climbwright.cabin.CabinHistory}. Cabin altitude is the pressure altitude
  * of the cabin's pressure; elevations of aerodromes become pressure altitudes by the QNH. No method
  * takes or returns null.
  *

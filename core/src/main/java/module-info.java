@@ -6,8 +6,10 @@
  * only the ones before it: atmosphere, sounding, airspeed, path, icing, turbulence, cabin,
  * briefing.
  */
+@SuppressWarnings("requires-automatic") // Commons Math has no descriptor, and is needed by who asks
 module org.climbwright.core {
     requires transitive org.climbwright.units;
+    requires static commons.math3;
     requires static transitive org.jspecify;
 
     exports org.climbwright.airspeed;

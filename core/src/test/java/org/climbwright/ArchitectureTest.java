@@ -211,6 +211,8 @@ class ArchitectureTest {
                                     .skip(2)
                                     .map(room -> "org.climbwright." + room + "..")
                                     .toArray(String[]::new))
+                    .and()
+                    .haveNameNotMatching(".*[.]cabin[.]dynamics[.]CabinIntegration.*")
                     .should()
                     .onlyDependOnClassesThat()
                     .resideInAnyPackage(

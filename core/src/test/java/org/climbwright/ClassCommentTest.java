@@ -32,10 +32,17 @@ class ClassCommentTest {
 
     /** Their first lines stand for what the reader has: a plan, a path, a file. */
     private static final List<String> NOT_ALONE =
-            List.of("ClimbBriefing", "IcingSpan", "Climb", "Sounding");
+            List.of(
+                    "ClimbBriefing",
+                    "IcingSpan",
+                    "Climb",
+                    "Sounding",
+                    "CabinModel",
+                    "CabinFailureStudy");
 
     private static final String IMPORTS =
             """
+            import java.time.*;
             import java.util.*;
             import org.climbwright.airspeed.*;
             import org.climbwright.atmosphere.*;
@@ -150,8 +157,8 @@ class ClassCommentTest {
                         "ContinuousMaximum",
                         "Crossover",
                         "EddyDissipationRate",
+                        "AltitudeHistory",
                         "BlowDown",
-                        "CabinPressure",
                         "OrificeFlow",
                         "CabinPlan",
                         "CabinPressure",

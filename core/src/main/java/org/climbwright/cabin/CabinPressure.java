@@ -2,11 +2,11 @@ package org.climbwright.cabin;
 
 import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
 
-import java.time.Duration;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.CabinAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.pressure.CabinPressureRate;
 import org.climbwright.quantity.pressure.DifferentialPressure;
 import org.climbwright.quantity.speed.CabinAltitudeRate;
 
@@ -17,7 +17,8 @@ import org.climbwright.quantity.speed.CabinAltitudeRate;
  * <pre>{@code
  * DifferentialPressure eight = DifferentialPressure.ofPoundsPerSquareInch(8.0);
  * CabinPressure.cabinAltitude(eight, PressureAltitude.ofFlightLevel(350)).inFeet()  // 6726.58…
- * CabinPressure.pressureRate(500 * 0.3048 / 60, 0.0)                   // -30.513…, Pa/s
+ * CabinAltitudeRate rate = CabinAltitudeRate.ofFeetPerMinute(500);
+ * CabinPressure.pressureRate(rate, CabinAltitude.ofFeet(0)).inHectopascalsPerMinute() // -18.308…
  * CabinPressure.pressureLost(500 * 0.3048, 0.0)                        // 1817.46…, Pa
  * }</pre>
  *
@@ -210,15 +211,30 @@ public final class CabinPressure {
     }
 
     /**
-     * Returns the cabin altitude after a climb at a rate.
+     * Returns how fast the pressure changes in a cabin that climbs, at this instant.
      *
-     * @param from cabin altitude at the beginning
      * @param rate rate of cabin altitude, climbing positive
-     * @param time how long
-     * @return cabin altitude at the end
+     * @param cabin cabin altitude
+     * @return rate of pressure, negative in a climb
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
+     * @accuracy see {@link #pressureRate(double, double)}
      */
-    public static CabinAltitude after(CabinAltitude from, CabinAltitudeRate rate, Duration time) {
-        double seconds = time.getSeconds() + time.getNano() / 1e9;
-        return CabinAltitude.ofMetres(from.inMetres() + rate.inMetresPerSecond() * seconds);
+    public static CabinPressureRate pressureRate(CabinAltitudeRate rate, CabinAltitude cabin) {
+        return CabinPressureRate.ofPascalsPerSecond(
+                pressureRate(rate.inMetresPerSecond(), cabin.inMetres()));
+    }
+
+    /**
+     * Returns how fast a cabin climbs whose pressure changes.
+     *
+     * @param rate rate of pressure, rising positive
+     * @param cabin cabin altitude
+     * @return rate of cabin altitude, climbing positive
+     * @throws org.climbwright.quantity.OutsideModelException if a value is out of range
+     * @accuracy see {@link #cabinRate(double, double)}
+     */
+    public static CabinAltitudeRate cabinRate(CabinPressureRate rate, CabinAltitude cabin) {
+        return CabinAltitudeRate.ofMetresPerSecond(
+                cabinRate(rate.inPascalsPerSecond(), cabin.inMetres()));
     }
 }

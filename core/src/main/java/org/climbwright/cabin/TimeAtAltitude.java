@@ -176,10 +176,19 @@ public final class TimeAtAltitude {
         return cabinAltitudeM[i - 1] + (cabinAltitudeM[i] - cabinAltitudeM[i - 1]) * share;
     }
 
-    /** The share of a straight piece that lies above a level. */
-    private static double shareAbove(double before, double after, double levelM) {
-        double lower = Math.min(before, after);
-        double higher = Math.max(before, after);
+    /**
+     * Returns the share of a straight piece that lies above a level.
+     *
+     * <p>Checks nothing: for loops that count while they step. NaN in, NaN or 0 or 1 out.
+     *
+     * @param beforeM altitude at its beginning [m]
+     * @param afterM altitude at its end [m]
+     * @param levelM the level [m], not counted itself
+     * @return the share, 0 to 1
+     */
+    public static double shareAbove(double beforeM, double afterM, double levelM) {
+        double lower = Math.min(beforeM, afterM);
+        double higher = Math.max(beforeM, afterM);
         if (higher <= levelM) {
             return 0.0;
         }

@@ -32,6 +32,7 @@ final class CabinGas {
     private final CabinStage stage;
     private final double volumeM3;
     private final boolean isothermal;
+    private final double inflowK;
 
     private double massKg;
     private double temperatureK;
@@ -51,6 +52,7 @@ final class CabinGas {
         this.stage = new CabinStage(hull);
         this.volumeM3 = hull.volumeM3();
         this.isothermal = hull.air() == CabinAir.ISOTHERMAL;
+        this.inflowK = hull.inflowTemperatureK();
         this.temperatureK = hull.cabinTemperatureK();
         this.pressurePa = pressurePa;
         this.massKg = MassBalance.mass(pressurePa, volumeM3, temperatureK);
@@ -66,6 +68,16 @@ final class CabinGas {
 
     double massKg() {
         return massKg;
+    }
+
+    /** What an inflow alone does to the pressure [Pa/s]. */
+    double fedPaPerS(double inflowKgPerS) {
+        return inflowKgPerS * stage.pressurePerMass(inflowK, temperatureK);
+    }
+
+    /** What a kilogram of cabin air adds to the pressure [Pa/kg]. */
+    double perMassPa() {
+        return stage.pressurePerMass(temperatureK, temperatureK);
     }
 
     /** Mass that came in since the beginning, through openings and relief valves too [kg]. */
@@ -115,6 +127,29 @@ final class CabinGas {
         }
     }
 
+    /**
+     * Goes straight to a pressure, whatever has to flow out for it.
+     *
+     * <p>Adiabatic air loses what is left of the inflow's energy: {@code dm/dt = in - (in Tin -
+     * (dp/dt) / factor) R m / (p V)}, by the implicit midpoint rule.
+     */
+    void follow(double stepS, double toPa, double inflowKgPerS) {
+        double before = massKg;
+        if (isothermal) {
+            massKg = MassBalance.mass(toPa, volumeM3, temperatureK);
+        } else {
+            double perKelvin = stage.pressurePerMass(1.0, 1.0);
+            double heat = inflowKgPerS * inflowK * stepS - (toPa - pressurePa) / perKelvin;
+            double middlePa = 0.5 * (pressurePa + toPa);
+            double share = 0.5 * heat * GAS_CONSTANT_J_PER_KG_K / (middlePa * volumeM3);
+            massKg = (massKg * (1.0 - share) + inflowKgPerS * stepS) / (1.0 + share);
+            temperatureK = MassBalance.temperature(toPa, volumeM3, massKg);
+        }
+        pressurePa = toPa;
+        inKg += inflowKgPerS * stepS;
+        outKg += inflowKgPerS * stepS - (massKg - before);
+    }
+
     /** Tries a step and returns the estimate of its error [Pa], infinite where it fails. */
     private double attempt(double stepS, double fromPa, double toPa) {
         double implicit = HALF * stepS;
@@ -160,10 +195,10 @@ final class CabinGas {
         outKg += nextInKg - (nextKg - massKg);
         massKg = nextKg;
         if (isothermal) {
-            pressurePa = massKg * GAS_CONSTANT_J_PER_KG_K * temperatureK / volumeM3;
+            pressurePa = MassBalance.pressure(massKg, volumeM3, temperatureK);
         } else {
             pressurePa = nextPa;
-            temperatureK = nextPa * volumeM3 / (massKg * GAS_CONSTANT_J_PER_KG_K);
+            temperatureK = MassBalance.temperature(nextPa, volumeM3, massKg);
         }
     }
 
@@ -190,7 +225,7 @@ final class CabinGas {
             double more = (to - pressurePa) / stage.pressurePerMass(outsideK, temperatureK);
             inKg += more;
             double mass = massKg + more;
-            set(to, mass, to * volumeM3 / (mass * GAS_CONSTANT_J_PER_KG_K));
+            set(to, mass, MassBalance.temperature(to, volumeM3, mass));
             return true;
         }
         return false;

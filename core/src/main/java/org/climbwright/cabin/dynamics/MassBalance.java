@@ -80,4 +80,14 @@ public final class MassBalance {
     static double mass(double pressurePa, double volumeM3, double temperatureK) {
         return pressurePa * volumeM3 / (GAS_CONSTANT_J_PER_KG_K * temperatureK);
     }
+
+    /** Temperature of the air in a cabin [K]. */
+    static double temperature(double pressurePa, double volumeM3, double massKg) {
+        return pressurePa * volumeM3 / (GAS_CONSTANT_J_PER_KG_K * massKg);
+    }
+
+    /** Pressure of the air in a cabin [Pa]. */
+    static double pressure(double massKg, double volumeM3, double temperatureK) {
+        return massKg * GAS_CONSTANT_J_PER_KG_K * temperatureK / volumeM3;
+    }
 }

@@ -39,6 +39,12 @@ class ClassCommentTest {
                     "Sounding",
                     "CabinModel",
                     "CabinFailureStudy");
+                    "CabinCheck",
+                    "ClimbBriefing",
+                    "ExpectedCabin",
+                    "IcingSpan",
+                    "Climb",
+                    "Sounding");
 
     private static final String IMPORTS =
             """
@@ -162,6 +168,7 @@ class ClassCommentTest {
                         "OrificeFlow",
                         "CabinPlan",
                         "CabinPressure",
+                        "CabinReading",
                         "CabinSchedule",
                         "GustLoad",
                         "FreezingLevels",

@@ -19,6 +19,7 @@ module org.climbwright.core {
     exports org.climbwright.briefing;
     exports org.climbwright.cabin;
     exports org.climbwright.cabin.dynamics;
+    exports org.climbwright.cabin.exposure;
     exports org.climbwright.icing;
     exports org.climbwright.icing.ground;
     exports org.climbwright.icing.accretion;

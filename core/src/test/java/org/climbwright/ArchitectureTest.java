@@ -156,6 +156,41 @@ class ArchitectureTest {
                     .resideInAPackage("org.climbwright.icing..");
 
     @ArchTest
+    static final ArchRule exposureKnowsNoSibling =
+            noClasses()
+                    .that()
+                    .resideInAPackage("org.climbwright.cabin.exposure..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("org.climbwright.cabin.dynamics..");
+
+    @ArchTest
+    static final ArchRule exposureIsNotUsedByItsSibling =
+            noClasses()
+                    .that()
+                    .resideInAPackage("org.climbwright.cabin.dynamics..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("org.climbwright.cabin.exposure..")
+                    .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule exposureUsesCabinAndAirOnly =
+            classes()
+                    .that()
+                    .resideInAPackage("org.climbwright.cabin.exposure..")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            "org.jspecify..",
+                            "org.climbwright.unit..",
+                            "org.climbwright.quantity..",
+                            "org.climbwright.atmosphere..",
+                            "org.climbwright.cabin",
+                            "org.climbwright.cabin.exposure");
+
+    @ArchTest
     static final ArchRule noCircles =
             slices().matching("org.climbwright.(**)").should().beFreeOfCycles();
 

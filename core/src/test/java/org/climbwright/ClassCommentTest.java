@@ -56,6 +56,7 @@ class ClassCommentTest {
             import org.climbwright.atmosphere.wind.*;
             import org.climbwright.cabin.*;
             import org.climbwright.cabin.dynamics.*;
+            import org.climbwright.cabin.exposure.*;
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
             import org.climbwright.icing.accretion.*;
@@ -158,6 +159,7 @@ class ClassCommentTest {
                         "Airspeeds",
                         "Atmosphere",
                         "Atmosphere",
+                        "CabinAltitudeRule",
                         "CabinHistory",
                         "CloudLayer",
                         "ContinuousMaximum",
@@ -176,6 +178,7 @@ class ClassCommentTest {
                         "CylinderInCloud",
                         "LiftingCondensationLevel",
                         "MoistAir",
+                        "OxygenRuleSet",
                         "PositionError",
                         "SpeedLimits",
                         "SpeedSchedule",
@@ -187,8 +190,10 @@ class ClassCommentTest {
                         "SurfaceReport",
                         "SurfaceWind",
                         "TemperatureProbe",
+                        "TrachealOxygenPressure",
                         "TransitionLevel",
                         "UpdraftBound",
+                        "UsefulConsciousnessTable",
                         "Visibility",
                         "Wind");
     }

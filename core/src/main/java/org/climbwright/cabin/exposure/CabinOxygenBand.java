@@ -1,0 +1,121 @@
+package org.climbwright.cabin.exposure;
+
+import java.io.Serializable;
+import java.util.Objects;
+import java.util.Optional;
+import org.climbwright.quantity.altitude.CabinAltitude;
+
+/**
+ * The cabin altitudes for which a requirement of oxygen holds: above one, which is not part of it
+ * itself, and up to and including another.
+ *
+ * <p>Not {@link FlightOxygenBand}, which goes by the altitude of the aeroplane outside the hull.
+ *
+ * <p>Limits of use: see {@link OxygenRequirement}.
+ */
+public final class CabinOxygenBand implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private final double aboveM;
+    private final double upToM;
+    private final OxygenRequirement requirement;
+
+    private CabinOxygenBand(double aboveM, double upToM, OxygenRequirement requirement) {
+        this.aboveM = aboveM;
+        this.upToM = upToM;
+        this.requirement = Objects.requireNonNull(requirement, "requirement");
+    }
+
+    /**
+     * Returns a band with two ends.
+     *
+     * @param above the lower end, not part of the band
+     * @param upTo the upper end, part of the band
+     * @param requirement what is required there
+     * @return the band
+     * @throws IllegalArgumentException if the upper end is not above the lower one
+     */
+    public static CabinOxygenBand between(
+            CabinAltitude above, CabinAltitude upTo, OxygenRequirement requirement) {
+        if (above.compareTo(upTo) >= 0) {
+            throw new IllegalArgumentException(
+                    "a band must end above its lower end, but ran from " + above + " to " + upTo);
+        }
+        return new CabinOxygenBand(above.inMetres(), upTo.inMetres(), requirement);
+    }
+
+    /**
+     * Returns a band without an upper end.
+     *
+     * @param above the lower end, not part of the band
+     * @param requirement what is required there
+     * @return the band
+     */
+    public static CabinOxygenBand above(CabinAltitude above, OxygenRequirement requirement) {
+        return new CabinOxygenBand(above.inMetres(), Double.POSITIVE_INFINITY, requirement);
+    }
+
+    /**
+     * Returns the lower end, which is not part of the band.
+     *
+     * @return the cabin altitude
+     */
+    public CabinAltitude above() {
+        return CabinAltitude.ofMetres(aboveM);
+    }
+
+    /**
+     * Returns the upper end, which is part of the band.
+     *
+     * @return the cabin altitude; empty where the band has no upper end
+     */
+    public Optional<CabinAltitude> upToAndIncluding() {
+        return upToM < Double.POSITIVE_INFINITY
+                ? Optional.of(CabinAltitude.ofMetres(upToM))
+                : Optional.empty();
+    }
+
+    /**
+     * Returns what is required in the band.
+     *
+     * @return the requirement
+     */
+    public OxygenRequirement requirement() {
+        return requirement;
+    }
+
+    /**
+     * Tells whether a cabin altitude lies in the band.
+     *
+     * @param altitude the cabin altitude
+     * @return true strictly above the lower end, and up to and including the upper one
+     */
+    public boolean contains(CabinAltitude altitude) {
+        return altitude.inMetres() > aboveM && altitude.inMetres() <= upToM;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CabinOxygenBand that
+                && Double.compare(aboveM, that.aboveM) == 0
+                && Double.compare(upToM, that.upToM) == 0
+                && requirement.equals(that.requirement);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(aboveM, upToM, requirement);
+    }
+
+    /**
+     * Returns the band for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        String end =
+                upToAndIncluding().map(upTo -> " up to and including " + upTo.text()).orElse("");
+        return "cabin altitude above " + above().text() + end + ": " + requirement;
+    }
+}

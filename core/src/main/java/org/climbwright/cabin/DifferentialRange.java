@@ -1,8 +1,5 @@
 package org.climbwright.cabin;
 
-import static org.climbwright.atmosphere.IcaoConstants.GAS_CONSTANT_J_PER_KG_K;
-import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
-
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Arrays;
@@ -32,9 +29,6 @@ public record DifferentialRange(
     static final ModelRange AEROPLANE =
             new ModelRange(
                     "pressure altitude", -5000.0, 32000.0, "m", "no cabin is carried outside it");
-
-    /** Where the lapse rate of standard air changes, in the range of {@link #AEROPLANE}. */
-    private static final double[] LAYER_BOUNDS_M = {11000.0, 20000.0};
 
     private static final double NARROW = 1e-12;
 
@@ -200,32 +194,24 @@ public record DifferentialRange(
             double cabinM,
             double cabinClimbM) {
 
+        /**
+         * Where density times climb is the same inside and outside, the differential turns; and it
+         * bends there as {@code K/p} inside less {@code K/p} outside, where K is g0/R and the lapse
+         * rate. That ratio grows with height, from layer to layer too. So with the cabin below the
+         * aeroplane every turn is a largest one, of which there can be one only; with the cabin
+         * above, a smallest. Two straight lines meet once.
+         */
         void search(Search search) {
             if (aeroplaneClimbM == 0.0 || cabinClimbM == 0.0) {
                 return; // one pressure stays, the other only falls or only rises
             }
-            double[] bounds = new double[2 * LAYER_BOUNDS_M.length + 2];
-            int count = 0;
-            bounds[count++] = 0.0;
-            bounds[count++] = 1.0;
-            for (double bound : LAYER_BOUNDS_M) {
-                count = crossing(bounds, count, (bound - aeroplaneM) / aeroplaneClimbM);
-                count = crossing(bounds, count, (bound - cabinM) / cabinClimbM);
+            double meeting = (cabinM - aeroplaneM) / (aeroplaneClimbM - cabinClimbM);
+            if (meeting > 0.0 && meeting < 1.0) {
+                turn(search, 0.0, meeting);
+                turn(search, meeting, 1.0);
+            } else {
+                turn(search, 0.0, 1.0); // side by side, where there is no meeting, as well
             }
-            Arrays.sort(bounds, 0, count);
-            for (int i = 1; i < count; i++) {
-                double middle = turnOfTheRatio(bounds[i - 1], bounds[i]);
-                turn(search, bounds[i - 1], middle);
-                turn(search, middle, bounds[i]);
-            }
-        }
-
-        private static int crossing(double[] bounds, int count, double share) {
-            if (share > 0.0 && share < 1.0) {
-                bounds[count] = share;
-                return count + 1;
-            }
-            return count;
         }
 
         /** The slope of the differential over -g0: zero where it turns. */
@@ -234,39 +220,8 @@ public record DifferentialRange(
                     - StandardAir.densityFromAltitude(cabin(share)) * cabinClimbM;
         }
 
-        /**
-         * Where the ratio of the densities turns. Between two bounds of layers it turns once at
-         * most, where the climbs per scale height are the same: each scale height is linear, so
-         * this is where a straight line crosses zero.
-         */
-        private double turnOfTheRatio(double from, double to) {
-            double outside = perTemperature(aeroplane(from), aeroplane(to)) * aeroplaneClimbM;
-            double inside = perTemperature(cabin(from), cabin(to)) * cabinClimbM;
-            double atFrom =
-                    outside * temperature(cabin(from)) - inside * temperature(aeroplane(from));
-            double atTo = outside * temperature(cabin(to)) - inside * temperature(aeroplane(to));
-            return atFrom < 0.0 != atTo < 0.0
-                    ? from + (to - from) * atFrom / (atFrom - atTo)
-                    : from;
-        }
-
-        /** Temperature over the scale height of density, in a layer: g0 / R and its lapse rate. */
-        private static double perTemperature(double fromM, double toM) {
-            double lapseKPerM =
-                    fromM == toM ? 0.0 : (temperature(toM) - temperature(fromM)) / (toM - fromM);
-            return GRAVITY_MPS2 / GAS_CONSTANT_J_PER_KG_K + lapseKPerM;
-        }
-
-        private static double temperature(double altitudeM) {
-            return StandardAir.temperatureFromAltitude(altitudeM);
-        }
-
         private void turn(Search search, double from, double to) {
-            double atFrom = slope(from);
-            double atTo = slope(to);
-            if (atTo == 0.0) {
-                offer(search, to);
-            } else if (atFrom != 0.0 && atFrom < 0.0 != atTo < 0.0) {
+            if (slope(from) < 0.0 != slope(to) < 0.0) {
                 offer(search, BracketingSolver.solve(this::slope, from, to, NARROW));
             }
         }

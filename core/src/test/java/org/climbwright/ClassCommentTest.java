@@ -38,13 +38,9 @@ class ClassCommentTest {
                     "Climb",
                     "Sounding",
                     "CabinModel",
-                    "CabinFailureStudy");
+                    "CabinFailureStudy",
                     "CabinCheck",
-                    "ClimbBriefing",
-                    "ExpectedCabin",
-                    "IcingSpan",
-                    "Climb",
-                    "Sounding");
+                    "ExpectedCabin");
 
     private static final String IMPORTS =
             """

@@ -40,7 +40,7 @@ class ValueCatalogueTest {
         assertThat(inTheCatalogue)
                 .doesNotHaveDuplicates()
                 .containsExactlyInAnyOrderElementsOf(inTheLibrary)
-                .hasSize(45);
+                .hasSize(46);
     }
 
     @ParameterizedTest(name = "{0}")

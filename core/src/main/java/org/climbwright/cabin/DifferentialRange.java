@@ -195,35 +195,23 @@ public record DifferentialRange(
             double cabinClimbM) {
 
         /**
-         * Where density times climb is the same inside and outside, the differential turns; and it
+         * The differential turns where density times climb is the same inside and outside, and it
          * bends there as {@code K/p} inside less {@code K/p} outside, where K is g0/R and the lapse
-         * rate. That ratio grows with height, from layer to layer too. So with the cabin below the
-         * aeroplane every turn is a largest one, of which there can be one only; with the cabin
-         * above, a smallest. Two straight lines meet once.
+         * rate. That ratio grows with height, from layer to layer too: every turn with the cabin
+         * below the aeroplane is a largest one, every turn with it above a smallest one. The air
+         * below is denser, so the faster of the two is the higher one at a turn, and only one of
+         * both can be: a piece turns once at most.
          */
         void search(Search search) {
-            if (aeroplaneClimbM == 0.0 || cabinClimbM == 0.0) {
-                return; // one pressure stays, the other only falls or only rises
-            }
-            double meeting = (cabinM - aeroplaneM) / (aeroplaneClimbM - cabinClimbM);
-            if (meeting > 0.0 && meeting < 1.0) {
-                turn(search, 0.0, meeting);
-                turn(search, meeting, 1.0);
-            } else {
-                turn(search, 0.0, 1.0); // side by side, where there is no meeting, as well
+            if (slope(0.0) < 0.0 != slope(1.0) < 0.0) {
+                offer(search, BracketingSolver.solve(this::slope, 0.0, 1.0, NARROW));
             }
         }
 
-        /** The slope of the differential over -g0: zero where it turns. */
+        /** The slope of the differential over g0: zero where it turns. */
         private double slope(double share) {
             return StandardAir.densityFromAltitude(aeroplane(share)) * aeroplaneClimbM
                     - StandardAir.densityFromAltitude(cabin(share)) * cabinClimbM;
-        }
-
-        private void turn(Search search, double from, double to) {
-            if (slope(from) < 0.0 != slope(to) < 0.0) {
-                offer(search, BracketingSolver.solve(this::slope, from, to, NARROW));
-            }
         }
 
         private void offer(Search search, double share) {

@@ -1,15 +1,16 @@
 package org.climbwright.briefing;
 
 import java.util.ArrayList;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.briefing.ClimbEvent.Kind;
+import org.climbwright.cabin.CabinState;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingSpan;
 import org.climbwright.icing.ProtectedPart;
@@ -26,8 +27,6 @@ import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.sounding.Inversion;
 import org.climbwright.sounding.IsothermCrossing;
 import org.climbwright.sounding.Sounding;
-import org.climbwright.sounding.UnobservedWind;
-import org.climbwright.unit.UnitText;
 
 /**
  * A climb as a pilot is briefed on it: level by level, what to expect and what to do ahead of it.
@@ -36,15 +35,13 @@ import org.climbwright.unit.UnitText;
  * ClimbBriefing briefing = ClimbBriefing.of(plan, sounding);
  * briefing.levels()            // each 2,000 ft and each event, upwards
  * briefing.iceProtection()      // icing conditions, and by when protection should be on
+ * briefing.cabin()             // what to read of the cabin at each check
  * briefing.limits()            // what this is good for, and what not
  * }</pre>
  */
 public final class ClimbBriefing {
     private static final double TABLE_STEP_FT = 2000.0;
     private static final double CHECK_STEP_FT = 10000.0;
-
-    /** A report rounds QNH down to a whole hectopascal, worth up to 28 ft: more is remarked. */
-    private static final double QNH_REMARK_FT = 30.0;
 
     private static final List<String> LIMITS =
             List.of(
@@ -58,6 +55,9 @@ public final class ClimbBriefing {
                         + " forecast of ice, and no span found is not \"no icing\"; ice cloud in"
                         + " very cold air is missed by a humidity over water, and ice crystals can"
                         + " harm an engine where it is colder than a rule speaks of.",
+                    "Cabin figures are those of a controller without lag or fault, on the settings"
+                            + " given. They diagnose nothing: checklists and memory items are the"
+                            + " operator's.",
                     "Rates are those of the table, in whatever air; a change of speed is taken as"
                             + " immediate, turns and the loss of mass by fuel are left out.",
                     "An altimeter shows the true altitude only at the aerodrome of its QNH.");
@@ -68,6 +68,7 @@ public final class ClimbBriefing {
     private final ClimbPath path;
     private final List<IsothermCrossing> freezingLevels;
     private final List<ProtectionAdvice> iceProtection;
+    private final Optional<CabinBriefing> cabin;
     private final List<BriefingLevel> levels;
     private final List<String> notes;
 
@@ -94,8 +95,16 @@ public final class ClimbBriefing {
                 plan.iceProtection().stream()
                         .map(protection -> ProtectionAdvice.along(path, protection))
                         .toList();
+        this.cabin =
+                plan.cabin()
+                        .map(
+                                planned ->
+                                        new CabinBriefing(
+                                                path,
+                                                planned.between(path.bottom(), plan.level()),
+                                                checksAndTop()));
         this.levels = gather(schedule);
-        this.notes = takeNotes();
+        this.notes = new BriefingNotes(this).sentences();
     }
 
     /**
@@ -188,17 +197,53 @@ public final class ClimbBriefing {
                         transition.inFeet(),
                         standard.inFeet(),
                         Math.rint(standard.inFeet() - transition.inFeet()) + 0.0));
+        for (Check check : checks()) {
+            collector.event(check.level(), Kind.CHECK, check.inWords());
+        }
+        cabin.ifPresent(briefed -> gatherCabin(collector, briefed));
+    }
+
+    /** A round number on the altimeter, and the level where it shows that. */
+    private record Check(PressureAltitude level, double feet, boolean onQnh) {
+        String inWords() {
+            return String.format(Locale.ROOT, "check at %.0f ft%s", feet, onQnh ? " on QNH" : "");
+        }
+    }
+
+    /** Where the altimeter shows a round 10,000 ft between the climb's ends. */
+    private List<Check> checks() {
+        List<Check> checks = new ArrayList<>();
         double highest = path.top().inFeet() + CHECK_STEP_FT;
         for (double feet = CHECK_STEP_FT; feet <= highest; feet += CHECK_STEP_FT) {
-            boolean onQnh = feet <= transition.inFeet();
+            boolean onQnh = feet <= plan.aerodrome().transitionAltitude().inFeet();
             PressureAltitude level =
                     onQnh
                             ? Altimetry.pressureAltitude(AltitudeOnQnh.ofFeet(feet), qnh)
                             : PressureAltitude.ofFeet(feet);
+            if (level.compareTo(path.bottom()) >= 0 && level.compareTo(path.top()) <= 0) {
+                checks.add(new Check(level, feet, onQnh));
+            }
+        }
+        return checks;
+    }
+
+    private List<PressureAltitude> checksAndTop() {
+        return Stream.concat(checks().stream().map(Check::level), Stream.of(path.top()))
+                .distinct()
+                .toList();
+    }
+
+    private static void gatherCabin(LevelCollector collector, CabinBriefing briefed) {
+        for (CabinState cabin : briefed.checks()) {
             collector.event(
-                    level,
-                    Kind.CHECK,
-                    String.format(Locale.ROOT, "check at %.0f ft%s", feet, onQnh ? " on QNH" : ""));
+                    cabin.aeroplane(),
+                    Kind.CABIN,
+                    String.format(
+                            Locale.ROOT,
+                            "cabin at %.0f ft, %+.0f ft/min, %.2f psi",
+                            cabin.cabin().inFeet(),
+                            cabin.rate().inFeetPerMinute(),
+                            cabin.differential().inPoundsPerSquareInch()));
         }
     }
 
@@ -283,93 +328,6 @@ public final class ClimbBriefing {
         };
     }
 
-    private List<String> takeNotes() {
-        List<String> found = new ArrayList<>();
-        if (!path.top().equals(plan.level())) {
-            found.add(
-                    String.format(
-                            Locale.ROOT,
-                            "The climb ends at %.0f ft and not at %.0f ft: %s.",
-                            path.top().inFeet(),
-                            plan.level().inFeet(),
-                            path.endsBecause()));
-        }
-        levels.stream()
-                .map(BriefingLevel::state)
-                .filter(state -> state.alongTrackWind().isEmpty())
-                .findFirst()
-                .ifPresent(
-                        state ->
-                                found.add(
-                                        String.format(
-                                                Locale.ROOT,
-                                                "No wind was observed at %.0f ft and other levels:"
-                                                    + " ground speed and gradient over the ground"
-                                                    + " are absent there, distance from there on.",
-                                                state.pressureAltitude().inFeet())));
-        noteStatedQnh(found);
-        noteTakenWinds(found);
-        if (iceProtection.stream()
-                .anyMatch(advice -> !advice.spans(IcingAnswer.NOT_KNOWN).isEmpty())) {
-            found.add(
-                    "Humidity is not known on a part of the climb that is cold enough for icing"
-                            + " conditions: whether they hold there cannot be told.");
-        }
-        DoubleSummaryStatistics deviations =
-                levels.stream()
-                        .mapToDouble(level -> level.state().air().isaDeviation().inKelvins())
-                        .summaryStatistics();
-        found.add(
-                String.format(
-                        Locale.ROOT,
-                        "The table of rates is for ISA%s K, the air at the levels told here is"
-                                + " ISA%+.1f to %+.1f K: the rates are not corrected for it.",
-                        signed(plan.rates().isaDeviation().inKelvins()),
-                        deviations.getMin(),
-                        deviations.getMax()));
-        if (sounding.tropopause().isEmpty()) {
-            found.add("The sounding shows no tropopause, or ends before it can be told.");
-        }
-        return List.copyOf(found);
-    }
-
-    private static String signed(double kelvins) {
-        return (kelvins < 0.0 ? "" : "+") + UnitText.number(kelvins);
-    }
-
-    /** A QNH that is not the one of this air puts every reading on it off by the same amount. */
-    private void noteStatedQnh(List<String> found) {
-        double reading = Altimetry.altitudeOnQnh(path.bottom(), qnh).inFeet();
-        double elevation = plan.aerodrome().elevation().inFeet();
-        if (Math.abs(reading - elevation) > QNH_REMARK_FT) {
-            found.add(
-                    String.format(
-                            Locale.ROOT,
-                            "On the QNH stated the altimeter shows %.0f ft at the aerodrome of %.0f"
-                                    + " ft: the air of the sounding has another QNH.",
-                            reading,
-                            elevation));
-        }
-    }
-
-    /** A wind that nobody observed is told as what it is, where the plan's rule put one. */
-    private void noteTakenWinds(List<String> found) {
-        if (plan.unobservedWind() == UnobservedWind.NOT_KNOWN) {
-            return;
-        }
-        Winds observed = sounding.winds(UnobservedWind.NOT_KNOWN);
-        boolean taken =
-                levels.stream()
-                        .map(level -> level.state().pressureAltitude())
-                        .anyMatch(altitude -> observed.at(altitude).isEmpty());
-        if (taken) {
-            found.add(
-                    plan.unobservedWind() == UnobservedWind.CALM
-                            ? "Where no wind was observed a calm is taken."
-                            : "Below the lowest observed wind, that wind is taken.");
-        }
-    }
-
     /**
      * Returns what was briefed.
      *
@@ -432,6 +390,15 @@ public final class ClimbBriefing {
      */
     public List<ProtectionAdvice> iceProtection() {
         return iceProtection;
+    }
+
+    /**
+     * Returns the cabin along the climb and what to read at each check.
+     *
+     * @return the cabin; empty if the plan has none
+     */
+    public Optional<CabinBriefing> cabin() {
+        return cabin;
     }
 
     /**

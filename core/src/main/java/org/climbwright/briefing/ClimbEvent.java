@@ -38,6 +38,8 @@ public record ClimbEvent(Kind kind, String text) {
         TROPOPAUSE,
         /** A round 10,000 ft on the altimeter: time for the check. */
         CHECK,
+        /** What the cabin should show at a check. */
+        CABIN,
         /** The table of rates jumps. */
         RATE_JUMP,
         /** The climb ends. */

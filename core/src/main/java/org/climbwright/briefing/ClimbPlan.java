@@ -2,6 +2,7 @@ package org.climbwright.briefing;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.path.ClimbRates;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -20,6 +21,7 @@ import org.climbwright.sounding.UnobservedWind;
  * @param level the level to climb to
  * @param track the track, kept all the way
  * @param iceProtection what is to be protected from ice, and how: engines, airframe, or neither
+ * @param cabin how its cabin is to be pressurised; empty where it is not
  * @param unobservedWind what to take where no wind was observed
  * @param smallestInversion how much warmer the top of an inversion must be to be told
  */
@@ -31,6 +33,7 @@ public record ClimbPlan(
         PressureAltitude level,
         TrueDirection track,
         List<ProtectionPlan> iceProtection,
+        Optional<PlannedCabin> cabin,
         UnobservedWind unobservedWind,
         TemperatureDifference smallestInversion) {
 
@@ -44,6 +47,7 @@ public record ClimbPlan(
      * @param level see above
      * @param track see above
      * @param iceProtection see above
+     * @param cabin see above
      * @param unobservedWind see above
      * @param smallestInversion see above
      */
@@ -55,6 +59,7 @@ public record ClimbPlan(
         Objects.requireNonNull(level, "level");
         Objects.requireNonNull(track, "track");
         iceProtection = List.copyOf(iceProtection);
+        Objects.requireNonNull(cabin, "cabin");
         Objects.requireNonNull(unobservedWind, "unobservedWind");
         Objects.requireNonNull(smallestInversion, "smallestInversion");
     }
@@ -74,6 +79,27 @@ public record ClimbPlan(
                 level,
                 track,
                 iceProtection,
+                cabin,
+                unobservedWind,
+                smallestInversion);
+    }
+
+    /**
+     * Returns this plan with another cabin.
+     *
+     * @param other how the cabin is to be pressurised; empty where it is not
+     * @return a copy that differs in it
+     */
+    public ClimbPlan withCabin(Optional<PlannedCabin> other) {
+        return new ClimbPlan(
+                aerodrome,
+                rates,
+                mass,
+                speeds,
+                level,
+                track,
+                iceProtection,
+                other,
                 unobservedWind,
                 smallestInversion);
     }

@@ -195,7 +195,10 @@ public final class CabinCheck implements Serializable {
     /**
      * Returns what a reading says, and what it says against the one before.
      *
-     * <p>Where a time was not read, that of the climb at the level stands for it.
+     * <p>Where a time was not read, that of the climb at the level stands for it. Whether the
+     * differential builds, and whether the cabin climbs with the aeroplane, is asked where the
+     * aeroplane climbed by more than two tolerances of altitude in between; the differential by the
+     * instrument where it was read both times, else by the altitudes.
      *
      * @param reading what was read, at a level of the climb
      * @param previous what was read before, not above it and not later

@@ -152,6 +152,10 @@ public final class CabinReading implements Serializable {
         return CabinPressure.differential(cabinM, levelM);
     }
 
+    boolean hasDifferential() {
+        return !Double.isNaN(differentialPa);
+    }
+
     /** The differential as read, else that of the two altitudes [Pa]. */
     double bestDifferentialPa() {
         return Double.isNaN(differentialPa) ? ofAltitudesPa() : differentialPa;
@@ -186,5 +190,12 @@ public final class CabinReading implements Serializable {
 
     private double[] numbers() {
         return new double[] {levelM, cabinM, timeS, rateMps, differentialPa};
+    }
+
+    private Object readResolve() {
+        CabinReading made = of(aeroplane(), cabin());
+        made = Double.isNaN(timeS) ? made : made.withTime(time().orElseThrow());
+        made = Double.isNaN(rateMps) ? made : made.withRate(rate().orElseThrow());
+        return hasDifferential() ? made.withDifferential(differential().orElseThrow()) : made;
     }
 }

@@ -102,7 +102,8 @@ public record DifferentialRange(
                                 cabinAltitudeM[i] - cabinAltitudeM[i - 1])
                         .search(search);
             }
-            search.offer(timeS[i], differential(cabinAltitudeM[i], pressureAltitudeM[i]));
+            search.offer(
+                    timeS[i], CabinPressure.differential(cabinAltitudeM[i], pressureAltitudeM[i]));
         }
         return search.range();
     }
@@ -119,11 +120,6 @@ public record DifferentialRange(
         for (double altitudeM : pressureAltitudeM) {
             AEROPLANE.check(altitudeM);
         }
-    }
-
-    private static double differential(double cabinAltitudeM, double pressureAltitudeM) {
-        return StandardAir.pressureFromAltitude(cabinAltitudeM)
-                - StandardAir.pressureFromAltitude(pressureAltitudeM);
     }
 
     /**
@@ -215,7 +211,9 @@ public record DifferentialRange(
         }
 
         private void offer(Search search, double share) {
-            search.offer(beginS + spanS * share, differential(cabin(share), aeroplane(share)));
+            search.offer(
+                    beginS + spanS * share,
+                    CabinPressure.differential(cabin(share), aeroplane(share)));
         }
 
         private double aeroplane(double share) {

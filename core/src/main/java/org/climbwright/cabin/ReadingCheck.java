@@ -280,10 +280,14 @@ final class ReadingCheck {
     }
 
     private void builds(CabinState before, CabinReading previous, String from) {
-        double built = reading.bestDifferentialPa() - previous.bestDifferentialPa();
+        // like with like: an instrument and two altitudes may differ by the instrument
+        boolean areRead = reading.hasDifferential() && previous.hasDifferential();
+        double then = areRead ? previous.bestDifferentialPa() : previous.ofAltitudesPa();
+        double now = areRead ? reading.bestDifferentialPa() : reading.ofAltitudesPa();
+        double built = now - then;
         double wanted = expected.differential().inPascals() - before.differential().inPascals();
         String figures =
-                psi(previous.bestDifferentialPa()) + " to " + psi(reading.bestDifferentialPa());
+                psi(then) + " to " + psi(now) + (areRead ? "" : " as the altitudes make it,");
         String look =
                 ": look at cabin altitude and rate, at inflow and outflow, and at what tells of"
                         + " doors and valves";

@@ -10,6 +10,10 @@ import java.util.List;
 import java.util.Optional;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.briefing.ClimbEvent.Kind;
+import org.climbwright.cabin.CabinPlan;
+import org.climbwright.cabin.CabinRateLimits;
+import org.climbwright.cabin.CabinState;
+import org.climbwright.cabin.DifferentialLimits;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingRule;
 import org.climbwright.icing.IcingSpan;
@@ -20,6 +24,7 @@ import org.climbwright.path.ClimbRates;
 import org.climbwright.path.Scene;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.OutsideModelException;
+import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -27,6 +32,7 @@ import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.quantity.pressure.DifferentialPressure;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.Mach;
 import org.climbwright.quantity.temperature.TemperatureDifference;
@@ -100,8 +106,59 @@ class ClimbBriefingTest {
                 PressureAltitude.ofFeet(levelFeet),
                 TrueDirection.ofDegrees(0),
                 protection(80),
+                Optional.empty(),
                 UnobservedWind.NOT_KNOWN,
                 TemperatureDifference.ofKelvins(1));
+    }
+
+    private static PlannedCabin cabin(double scheduledPsi) {
+        return new PlannedCabin(
+                Optional.empty(),
+                new DifferentialLimits(
+                        DifferentialPressure.ofPoundsPerSquareInch(scheduledPsi),
+                        DifferentialPressure.ofPoundsPerSquareInch(scheduledPsi + 0.5),
+                        DifferentialPressure.ofPoundsPerSquareInch(-0.5)),
+                CabinRateLimits.ofCommonPractice(),
+                GeopotentialAltitude.ofMetres(100),
+                AltimeterSetting.ofHectopascals(1013.25),
+                AltitudeChange.ofFeet(0),
+                DifferentialPressure.ofPascals(0),
+                CabinPlan.Precedence.DIFFERENTIAL_FIRST);
+    }
+
+    @Test
+    @DisplayName("has the cabin at each check and at the top, from the field's pressure altitude")
+    void cabinChecks() {
+        assertThat(briefing.cabin()).isEmpty();
+        ClimbBriefing pressurised =
+                ClimbBriefing.of(plan(30000).withCabin(Optional.of(cabin(8.0))), AIR);
+        CabinBriefing cabin = pressurised.cabin().orElseThrow();
+        assertThat(cabin.checks())
+                .extracting(state -> Math.rint(state.aeroplane().inFeet()))
+                .containsExactly(10000.0, 20000.0, 30000.0);
+        assertThat(cabin.expected().plan().departure()).isEqualTo(pressurised.path().bottom());
+        CabinState top = cabin.checks().get(2);
+        assertThat(top.time().toNanos() / 1e9)
+                .isCloseTo(pressurised.path().at(pressurised.path().top()).timeS(), within(1e-6));
+        CabinBriefing.Margin margin = cabin.margin(top);
+        assertThat(margin.toRelief().inPascals() - margin.toScheduled().inPascals())
+                .isCloseTo(0.5 * 6894.757293168361, within(1e-6));
+        assertThat(margin.toWarning().inFeet())
+                .isCloseTo(10000.0 - top.cabin().inFeet(), within(1e-9));
+        assertThat(pressurised.levels().get(pressurised.levels().size() - 1).events())
+                .extracting(ClimbEvent::kind)
+                .contains(Kind.CABIN);
+    }
+
+    @Test
+    @DisplayName("notes where the cabin cannot keep its rate because of its differential")
+    void cabinGivesWay() {
+        ClimbBriefing weak = ClimbBriefing.of(plan(30000).withCabin(Optional.of(cabin(3.0))), AIR);
+        assertThat(weak.notes())
+                .anyMatch(
+                        note ->
+                                note.startsWith("On this climb the cabin cannot keep")
+                                        && note.contains("the scheduled differential is kept"));
     }
 
     @Test
@@ -260,6 +317,7 @@ class ClimbBriefingTest {
                         high.level(),
                         high.track(),
                         protection(75),
+                        high.cabin(),
                         high.unobservedWind(),
                         high.smallestInversion());
         List<IcingSpan> spans =
@@ -283,6 +341,7 @@ class ClimbBriefingTest {
                         p.level(),
                         p.track(),
                         p.iceProtection(),
+                        p.cabin(),
                         UnobservedWind.CALM,
                         p.smallestInversion());
         List<SoundingLevel> noLowWind = new ArrayList<>(AIR.levels());

@@ -221,6 +221,17 @@ class CabinCheckTest {
         }
 
         @Test
+        @DisplayName("goes by the altitudes where the differential was read only once")
+        void readOnce() {
+            Answer answer = CHECK.against(now(11000), before);
+            says(
+                    answer,
+                    Verdict.BEYOND_LIMIT,
+                    "the differential falls while climbing, 3.56 psi to 2.97 psi as the altitudes"
+                            + " make it, since 10,000 ft");
+        }
+
+        @Test
         @DisplayName("refuses one that was later or above")
         void refuses() {
             assertThatThrownBy(() -> CHECK.against(before, now(4000)))
@@ -287,13 +298,19 @@ class CabinCheckTest {
     }
 
     @Test
+    @DisplayName("does not read a forged reading from a stream: no cabin at 90 km")
+    void forged() {
+        CabinReading reading = read(20000, 4000).withRate(rate(400)).withTime(Duration.ZERO);
+        assertThatThrownBy(() -> Streams.tampered(reading, 4000 * 0.3048, 90000.0))
+                .hasStackTraceContaining("cabin altitude must be from");
+    }
+
+    @Test
     @DisplayName("written to a stream of objects is read back the same: check, reading, answer")
     void streams() throws Exception {
         CabinReading reading = read(20000, 4000).withRate(rate(400));
         for (var value : List.of(CHECK, reading, CHECK.against(reading))) {
-            assertThat(Streams.roundTrip((java.io.Serializable) value))
-                    .isEqualTo(value)
-                    .hasSameHashCodeAs(value);
+            assertThat(Streams.roundTrip(value)).isEqualTo(value).hasSameHashCodeAs(value);
         }
         assertThat(reading.toString())
                 .isEqualTo(

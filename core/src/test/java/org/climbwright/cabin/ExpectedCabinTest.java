@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
 import java.util.List;
+import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.cabin.CabinPlan.Precedence;
 import org.climbwright.cabin.CabinState.BoundBy;
 import org.climbwright.cabin.ExpectedCabin.GaveWay;
@@ -16,6 +17,8 @@ import org.climbwright.testing.Streams;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("The cabin expected along a climb")
 class ExpectedCabinTest {
@@ -178,6 +181,48 @@ class ExpectedCabinTest {
             assertThat(later.cabin()).isEqualTo(settled.cabin());
             assertThat(feetPerMinute(later)).isZero();
             assertThat(cabin.gaveWay().get(0).to().time()).isEqualTo(settled.time());
+        }
+    }
+
+    /**
+     * Told a second time in pressures and in hundredths of a second: what the cabin wants is the
+     * lesser of two pressures, what it gets is bounded by two rates of altitude. The first plan is
+     * the one that a step without its meeting point had a metre off.
+     */
+    @ParameterizedTest(name = "{0} psi, {1} psi on the ground, {2} ft/min, {3}")
+    @CsvSource({
+        "0.92, 0.19, 6000, RATE_FIRST",
+        "0.92, 0.19, 6000, DIFFERENTIAL_FIRST",
+        "0.01, 0.00, 5000, DIFFERENTIAL_FIRST",
+        "8.50, 0.10, 3500, RATE_FIRST",
+        "8.50, 0.10, 3500, DIFFERENTIAL_FIRST",
+        "7.00, 0.10, 1500, DIFFERENTIAL_FIRST",
+    })
+    @DisplayName("is within 0.1 ft what small steps of time through pressures come to")
+    void bySmallSteps(double psi, double ground, double climb, Precedence precedence) {
+        CabinPlan plan =
+                Cabins.plan(CabinSchedule.constantDifferential(Cabins.psi(psi)))
+                        .withPrePressurisation(Cabins.psi(ground))
+                        .withPrecedence(precedence);
+        ExpectedCabin cabin = ExpectedCabin.along(Cabins.climb(climb), plan);
+        double most = Cabins.psi(precedence == Precedence.RATE_FIRST ? 8.25 : 8.0).inPascals();
+        double wanted = Cabins.psi(Math.min(psi, 8.0)).inPascals();
+        double step = 0.01;
+        double altitude = plan.cabinOnGround().inMetres();
+        for (int n = 1; n * step * climb / 60 < 35000; n++) {
+            double outside = StandardAir.pressureFromAltitude(n * step * climb / 60 * 0.3048);
+            double target = StandardAir.altitudeFromPressure(outside + wanted);
+            altitude =
+                    Math.min(
+                            Math.max(target, altitude - 300 * 0.3048 / 60 * step),
+                            altitude + 500 * 0.3048 / 60 * step);
+            if (StandardAir.pressureFromAltitude(altitude) > outside + most) {
+                altitude = StandardAir.altitudeFromPressure(outside + most);
+            }
+            if (n % 500 == 0) {
+                assertThat(cabin.at(Duration.ofMillis(n * 10L)).cabin().inFeet())
+                        .isCloseTo(altitude / 0.3048, within(0.1));
+            }
         }
     }
 

@@ -42,7 +42,8 @@ final class ReportWitness {
         String report = text.split("=", 2)[0];
         allWords = Arrays.asList(report.strip().split("[\\s\\x1C-\\x1F]+"));
         for (String word : allWords) {
-            if (isBehindObservation(word)) {
+            // a station may have any letters, such as FM5L
+            if (!words.isEmpty() && isBehindObservation(word)) {
                 break;
             }
             words.add(word);

@@ -12,8 +12,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.climbwright.briefing.BriefingLevel;
+import org.climbwright.briefing.CabinBriefing;
 import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.briefing.ClimbEvent;
+import org.climbwright.cabin.CabinPlan;
+import org.climbwright.cabin.CabinState;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingSpan;
 import org.climbwright.icing.ProtectionAdvice;
@@ -70,6 +73,14 @@ final class JsonReport {
         write("icingConditions", briefing, IcingAnswer.CONDITIONS);
         write("icingNotKnown", briefing, IcingAnswer.NOT_KNOWN);
         write("icingColderThanTheRule", briefing, IcingAnswer.COLDER_THAN_THE_RULE);
+        json.writeArrayFieldStart("cabinChecks");
+        if (briefing.cabin().isPresent()) {
+            CabinBriefing cabin = briefing.cabin().get();
+            for (CabinState check : cabin.checks()) {
+                write(check, cabin.expected().plan());
+            }
+        }
+        json.writeEndArray();
         texts("notes", briefing.notes());
         texts("limits", briefing.limits());
         json.writeEndObject();
@@ -146,6 +157,20 @@ final class JsonReport {
             }
         }
         json.writeEndArray();
+    }
+
+    private void write(CabinState check, CabinPlan plan) throws IOException {
+        json.writeStartObject();
+        number("atFt", check.aeroplane().inFeet());
+        number("timeS", check.time().toNanos() / 1e9);
+        number("cabinAltitudeFt", check.cabin().inFeet());
+        number("cabinRateFtPerMin", check.rate().inFeetPerMinute());
+        number("differentialPsi", check.differential().inPoundsPerSquareInch());
+        number("maxDifferentialPsi", plan.limits().scheduled().inPoundsPerSquareInch());
+        number("reliefDifferentialPsi", plan.limits().relief().inPoundsPerSquareInch());
+        json.writeStringField(
+                "boundBy", check.boundBy().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        json.writeEndObject();
     }
 
     /** Of spans that are too close together to switch off between, the same for all. */

@@ -12,21 +12,31 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.climbwright.briefing.Aerodrome;
 import org.climbwright.briefing.ClimbPlan;
+import org.climbwright.briefing.PlannedCabin;
 import org.climbwright.briefing.ScheduledSpeeds;
+import org.climbwright.cabin.CabinPlan;
+import org.climbwright.cabin.CabinRateLimits;
+import org.climbwright.cabin.CabinSchedule;
+import org.climbwright.cabin.DifferentialLimits;
 import org.climbwright.icing.IcingRule;
 import org.climbwright.icing.ProtectionMethod;
 import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.icing.VisibleMoisture;
 import org.climbwright.path.ClimbRates;
+import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
+import org.climbwright.quantity.altitude.CabinAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.quantity.pressure.DifferentialPressure;
+import org.climbwright.quantity.speed.CabinAltitudeRate;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.GeometricRate;
 import org.climbwright.quantity.speed.Mach;
@@ -130,6 +140,7 @@ final class ScenarioFile {
                 toml.value("climb.level", PressureAltitude::parse),
                 toml.value("climb.track", TrueDirection::parse),
                 readProtection(),
+                toml.has("cabin") ? Optional.of(readCabin()) : Optional.empty(),
                 toml.value("air.unobserved_wind", ScenarioFile::unobservedWind),
                 toml.value("air.smallest_inversion", TemperatureDifference::parse));
     }
@@ -173,6 +184,70 @@ final class ScenarioFile {
                                 airframe,
                                 toml.value("icing.airframe.lead", ScenarioFile::duration),
                                 minimumOff));
+    }
+
+    private PlannedCabin readCabin() {
+        DifferentialPressure scheduled =
+                toml.value("cabin.scheduled_differential", DifferentialPressure::parse);
+        DifferentialPressure relief =
+                toml.value("cabin.relief_differential", DifferentialPressure::parse);
+        DifferentialPressure negative =
+                toml.value("cabin.negative_relief", DifferentialPressure::parse);
+        CabinAltitudeRate up = toml.value("cabin.rate_up", CabinAltitudeRate::parse);
+        CabinAltitudeRate down = toml.value("cabin.rate_down", CabinAltitudeRate::parse);
+        return new PlannedCabin(
+                readCabinSchedule(),
+                toml.checked("cabin", () -> new DifferentialLimits(scheduled, relief, negative)),
+                toml.checked("cabin", () -> new CabinRateLimits(up, down)),
+                toml.value("cabin.landing_elevation", GeopotentialAltitude::parse),
+                toml.value("cabin.landing_qnh", AltimeterSetting::parse),
+                toml.value("cabin.margin", AltitudeChange::parse),
+                toml.value("cabin.pre_pressurisation", DifferentialPressure::parse),
+                toml.value("cabin.first", ScenarioFile::precedence));
+    }
+
+    private Optional<CabinSchedule> readCabinSchedule() {
+        String kind = toml.value("cabin.schedule", ScenarioFile::scheduleKind);
+        return switch (kind) {
+            case "isobaric" ->
+                    Optional.of(
+                            CabinSchedule.isobaric(
+                                    toml.value("cabin.cabin_altitude", CabinAltitude::parse)));
+            case "table" -> {
+                List<CabinSchedule.Row> rows = toml.rows("cabin.rows", ScenarioFile::cabinRow);
+                yield Optional.of(toml.checked("cabin.rows", () -> CabinSchedule.table(rows)));
+            }
+            default -> Optional.empty();
+        };
+    }
+
+    private static String scheduleKind(String text) {
+        if (!List.of("automatic", "isobaric", "table").contains(text)) {
+            throw new IllegalArgumentException(
+                    "must be \"automatic\", \"isobaric\" or \"table\", but was \"" + text + "\"");
+        }
+        return text;
+    }
+
+    private static CabinSchedule.Row cabinRow(List<String> cells) {
+        if (cells.size() != 2) {
+            throw new IllegalArgumentException(
+                    "a row must be the aeroplane's altitude and the cabin's, but had "
+                            + cells.size()
+                            + " texts");
+        }
+        return new CabinSchedule.Row(
+                PressureAltitude.parse(cells.get(0)), CabinAltitude.parse(cells.get(1)));
+    }
+
+    private static CabinPlan.Precedence precedence(String text) {
+        return switch (text) {
+            case "differential" -> CabinPlan.Precedence.DIFFERENTIAL_FIRST;
+            case "rate" -> CabinPlan.Precedence.RATE_FIRST;
+            default ->
+                    throw new IllegalArgumentException(
+                            "must be \"differential\" or \"rate\", but was \"" + text + "\"");
+        };
     }
 
     private static ProtectionMethod method(String text) {

@@ -33,6 +33,10 @@ final class ScenarioToml {
         return new ScenarioToml(name, toml);
     }
 
+    boolean has(String field) {
+        return toml.contains(field);
+    }
+
     String text(String field) {
         return value(field, Function.identity());
     }

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.climbwright.briefing.BriefingLevel;
+import org.climbwright.briefing.CabinBriefing;
 import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.briefing.ClimbEvent;
 import org.climbwright.briefing.ClimbPlan;
+import org.climbwright.cabin.CabinPlan;
+import org.climbwright.cabin.CabinState;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingRule;
 import org.climbwright.icing.IcingSpan;
@@ -28,6 +31,8 @@ final class TextReport {
     private static final int WIDTH = 100;
     private static final String ROW = "%8s%7s%7s%7s%6s%7s%4s%6s%4s%5s%4s%7s%5s%6s%7s%7s";
 
+    private static final String CABIN_ROW = "%8s%7s%8s%8s%12s%13s%11s%12s";
+
     private final StringBuilder text = new StringBuilder();
     private final ClimbBriefing briefing;
 
@@ -41,6 +46,7 @@ final class TextReport {
         report.table();
         report.freezingLevels();
         report.icing();
+        briefing.cabin().ifPresent(report::cabin);
         report.sentences("Notes", briefing.notes());
         report.sentences("Limits of this briefing", briefing.limits());
         return report.text.toString();
@@ -229,6 +235,65 @@ final class TextReport {
                         + above
                         + joined
                         + ".");
+    }
+
+    private void cabin(CabinBriefing cabin) {
+        CabinPlan plan = cabin.expected().plan();
+        line("CABIN CHECKS, %s", plan.schedule().inWords());
+        line(
+                CABIN_ROW,
+                "press.",
+                "",
+                "cabin",
+                "cabin",
+                "differ-",
+                "psi left to",
+                "psi left",
+                "ft left to");
+        line(
+                CABIN_ROW,
+                "alt ft",
+                "min:s",
+                "alt ft",
+                "ft/min",
+                "ential psi",
+                "scheduled",
+                "to relief",
+                "warning");
+        for (CabinState state : cabin.checks()) {
+            CabinBriefing.Margin margin = cabin.margin(state);
+            line(
+                    CABIN_ROW,
+                    format("%.0f", state.aeroplane().inFeet()),
+                    minutes(state.time().toNanos() / 1e9),
+                    format("%.0f", state.cabin().inFeet()),
+                    format("%+.0f", state.rate().inFeetPerMinute()),
+                    format("%.2f", state.differential().inPoundsPerSquareInch()),
+                    format("%.2f", margin.toScheduled().inPoundsPerSquareInch()),
+                    format("%.2f", margin.toRelief().inPoundsPerSquareInch()),
+                    format("%.0f", margin.toWarning().inFeet()));
+        }
+        CabinState settled = cabin.expected().settled();
+        paragraph(
+                "  ",
+                format(
+                        "Settled at %.0f ft cabin altitude, %.2f psi, %s after the climb began.",
+                        settled.cabin().inFeet(),
+                        settled.differential().inPoundsPerSquareInch(),
+                        minutes(settled.time().toNanos() / 1e9)));
+        paragraph(
+                "  ",
+                format(
+                        "Limits: scheduled %s, relief %s, negative relief %s; cabin rate %s up, %s"
+                                + " down; warning at %.0f ft by %s.",
+                        plan.limits().scheduled().text(),
+                        plan.limits().relief().text(),
+                        plan.limits().negativeRelief().text(),
+                        plan.rates().up().text(),
+                        plan.rates().down().text(),
+                        cabin.rule().warning().inFeet(),
+                        cabin.rule().name()));
+        line("");
     }
 
     private void sentences(String heading, List<String> sentences) {

@@ -113,6 +113,39 @@ class JsonReportTest {
     }
 
     @Test
+    @DisplayName("has the cabin at 10,000, 20,000 and 30,000 ft and at the cruise level")
+    void cabinChecks() {
+        JsonNode checks = json.get("cabinChecks");
+        assertThat(checks.findValuesAsText("atFt"))
+                .containsExactly("10000", "20000", "30000", "35000");
+        for (JsonNode check : checks) {
+            List<String> names = new ArrayList<>();
+            check.fieldNames().forEachRemaining(names::add);
+            assertThat(names)
+                    .containsExactly(
+                            "atFt",
+                            "timeS",
+                            "cabinAltitudeFt",
+                            "cabinRateFtPerMin",
+                            "differentialPsi",
+                            "maxDifferentialPsi",
+                            "reliefDifferentialPsi",
+                            "boundBy");
+            assertThat(check.get("maxDifferentialPsi").doubleValue()).isEqualTo(7.8);
+            assertThat(check.get("differentialPsi").doubleValue()).isBetween(0.0, 7.8);
+        }
+        // at 500 ft/min from 0.1 psi below the field of 1046.1 ft: 193.6 ft, computed apart
+        JsonNode first = checks.get(0);
+        double climbed = 500.0 / 60.0 * first.get("timeS").doubleValue();
+        assertThat(first.get("cabinAltitudeFt").doubleValue())
+                .isCloseTo(1046.1 - 193.6 + climbed, within(1.0));
+        assertThat(first.get("cabinRateFtPerMin").doubleValue()).isCloseTo(500.0, within(0.01));
+        // 7.8 psi at 35,500 ft, 23280.39 Pa outside, computed apart
+        assertThat(checks.get(3).get("cabinAltitudeFt").doubleValue())
+                .isCloseTo(7381.53, within(0.01));
+    }
+
+    @Test
     @DisplayName("carries its limits")
     void limits() {
         assertThat(json.get("limits").size()).isGreaterThanOrEqualTo(5);

@@ -38,6 +38,19 @@ class TextReportTest {
     }
 
     @Test
+    @DisplayName("has the cabin at each check with what is left to its limits, and what they are")
+    void cabin() {
+        assertThat(run.out())
+                .contains("CABIN CHECKS, ")
+                .containsPattern("\n   10000   3:0\\d    24\\d\\d    \\+500        3.3\\d ")
+                .containsPattern("\n   35000  18:\\d\\d    738\\d ")
+                .contains("Limits: scheduled 7.8 psi, relief 8.3 psi, negative relief -0.5 psi;")
+                .contains("warning at 10000 ft by 14 CFR 25.841")
+                .contains("- cabin at ")
+                .containsPattern("checklists and memory items are the\\s+operator's");
+    }
+
+    @Test
     @DisplayName("says in words where icing conditions are, and by when anti-ice should be on")
     void icing() {
         assertThat(run.out())

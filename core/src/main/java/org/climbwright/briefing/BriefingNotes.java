@@ -1,0 +1,118 @@
+package org.climbwright.briefing;
+
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Locale;
+import org.climbwright.atmosphere.altimetry.Altimetry;
+import org.climbwright.atmosphere.wind.Winds;
+import org.climbwright.cabin.ExpectedCabin;
+import org.climbwright.icing.IcingAnswer;
+import org.climbwright.sounding.UnobservedWind;
+import org.climbwright.unit.UnitText;
+
+/** What is special about a briefing, in sentences. */
+final class BriefingNotes {
+    /** A report rounds QNH down to a whole hectopascal, worth up to 28 ft: more is remarked. */
+    private static final double QNH_REMARK_FT = 30.0;
+
+    private final ClimbBriefing briefing;
+
+    BriefingNotes(ClimbBriefing briefing) {
+        this.briefing = briefing;
+    }
+
+    List<String> sentences() {
+        List<String> found = new ArrayList<>();
+        if (!briefing.path().top().equals(briefing.plan().level())) {
+            found.add(
+                    String.format(
+                            Locale.ROOT,
+                            "The climb ends at %.0f ft and not at %.0f ft: %s.",
+                            briefing.path().top().inFeet(),
+                            briefing.plan().level().inFeet(),
+                            briefing.path().endsBecause()));
+        }
+        briefing.levels().stream()
+                .map(BriefingLevel::state)
+                .filter(state -> state.alongTrackWind().isEmpty())
+                .findFirst()
+                .ifPresent(
+                        state ->
+                                found.add(
+                                        String.format(
+                                                Locale.ROOT,
+                                                "No wind was observed at %.0f ft and other levels:"
+                                                    + " ground speed and gradient over the ground"
+                                                    + " are absent there, distance from there on.",
+                                                state.pressureAltitude().inFeet())));
+        noteStatedQnh(found);
+        noteTakenWinds(found);
+        if (briefing.iceProtection().stream()
+                .anyMatch(advice -> !advice.spans(IcingAnswer.NOT_KNOWN).isEmpty())) {
+            found.add(
+                    "Humidity is not known on a part of the climb that is cold enough for icing"
+                            + " conditions: whether they hold there cannot be told.");
+        }
+        briefing.cabin().ifPresent(briefed -> noteCabin(found, briefed));
+        DoubleSummaryStatistics deviations =
+                briefing.levels().stream()
+                        .mapToDouble(level -> level.state().air().isaDeviation().inKelvins())
+                        .summaryStatistics();
+        found.add(
+                String.format(
+                        Locale.ROOT,
+                        "The table of rates is for ISA%s K, the air at the levels told here is"
+                                + " ISA%+.1f to %+.1f K: the rates are not corrected for it.",
+                        signed(briefing.plan().rates().isaDeviation().inKelvins()),
+                        deviations.getMin(),
+                        deviations.getMax()));
+        if (briefing.sounding().tropopause().isEmpty()) {
+            found.add("The sounding shows no tropopause, or ends before it can be told.");
+        }
+        return List.copyOf(found);
+    }
+
+    private static String signed(double kelvins) {
+        return (kelvins < 0.0 ? "" : "+") + UnitText.number(kelvins);
+    }
+
+    private static void noteCabin(List<String> found, CabinBriefing briefed) {
+        for (ExpectedCabin.GaveWay way : briefed.expected().gaveWay()) {
+            found.add("On this climb the cabin cannot keep all its limits: " + way.inWords() + ".");
+        }
+    }
+
+    /** A QNH that is not the one of this air puts every reading on it off by the same amount. */
+    private void noteStatedQnh(List<String> found) {
+        double reading = Altimetry.altitudeOnQnh(briefing.path().bottom(), briefing.qnh()).inFeet();
+        double elevation = briefing.plan().aerodrome().elevation().inFeet();
+        if (Math.abs(reading - elevation) > QNH_REMARK_FT) {
+            found.add(
+                    String.format(
+                            Locale.ROOT,
+                            "On the QNH stated the altimeter shows %.0f ft at the aerodrome of %.0f"
+                                    + " ft: the air of the sounding has another QNH.",
+                            reading,
+                            elevation));
+        }
+    }
+
+    /** A wind that nobody observed is told as what it is, where the plan's rule put one. */
+    private void noteTakenWinds(List<String> found) {
+        if (briefing.plan().unobservedWind() == UnobservedWind.NOT_KNOWN) {
+            return;
+        }
+        Winds observed = briefing.sounding().winds(UnobservedWind.NOT_KNOWN);
+        boolean taken =
+                briefing.levels().stream()
+                        .map(level -> level.state().pressureAltitude())
+                        .anyMatch(altitude -> observed.at(altitude).isEmpty());
+        if (taken) {
+            found.add(
+                    briefing.plan().unobservedWind() == UnobservedWind.CALM
+                            ? "Where no wind was observed a calm is taken."
+                            : "Below the lowest observed wind, that wind is taken.");
+        }
+    }
+}

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.climbwright.icing.envelope.ContinuousMaximum;
 import org.climbwright.icing.envelope.WaterPoint;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
@@ -31,7 +30,7 @@ public final class ContinuousMaximumFigure {
     private static final int STEP = 10;
     private static final String[] COLOURS = {"#1f3b73", "#2f6f9f", "#3a9188", "#b5651d"};
 
-    private final StringBuilder svg = new StringBuilder();
+    private final Svg svg = new Svg(WIDTH, HEIGHT);
 
     private ContinuousMaximumFigure() {}
 
@@ -54,43 +53,35 @@ public final class ContinuousMaximumFigure {
         ContinuousMaximumFigure figure = new ContinuousMaximumFigure();
         figure.frame();
         figure.lines();
-        return figure.svg.append("</svg>\n").toString();
+        return figure.svg.end();
     }
 
     private void frame() {
-        line(
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\""
-                        + " height=\"%d\" font-family=\"sans-serif\" font-size=\"13\">",
-                WIDTH, HEIGHT, WIDTH, HEIGHT);
-        line("<rect width=\"%d\" height=\"%d\" fill=\"white\"/>", WIDTH, HEIGHT);
-        text(
+        svg.text(
                 WIDTH / 2.0,
                 TOP - 24.0,
                 "middle",
                 "Largest liquid water content, continuous maximum (14 CFR 25 Appendix C)");
         for (double um = SMALLEST_UM; um <= LARGEST_UM; um += 5.0) {
-            grid(x(um), y(0.0), x(um), y(MOST_G));
-            text(x(um), y(0.0) + 20.0, "middle", String.format(Locale.ROOT, "%.0f", um));
+            svg.grid(x(um), y(0.0), x(um), y(MOST_G));
+            svg.text(x(um), y(0.0) + 20.0, "middle", String.format(Locale.ROOT, "%.0f", um));
         }
         for (int tenths = 0; tenths <= 9; tenths++) {
             double grams = tenths / 10.0;
-            grid(x(SMALLEST_UM), y(grams), x(LARGEST_UM), y(grams));
-            text(
+            svg.grid(x(SMALLEST_UM), y(grams), x(LARGEST_UM), y(grams));
+            svg.text(
                     x(SMALLEST_UM) - 8.0,
                     y(grams) + 4.0,
                     "end",
                     String.format(Locale.ROOT, "%.1f", grams));
         }
-        text(
+        svg.text(
                 (x(SMALLEST_UM) + x(LARGEST_UM)) / 2.0,
                 HEIGHT - 18.0,
                 "middle",
                 "mean effective drop diameter [µm]; circles: tabulated, dashed: half way between"
                         + " two temperatures");
-        line(
-                "<text x=\"20\" y=\"%.1f\" text-anchor=\"middle\" transform=\"rotate(-90 20"
-                        + " %.1f)\">liquid water content [g/m³]</text>",
-                (y(0.0) + y(MOST_G)) / 2.0, (y(0.0) + y(MOST_G)) / 2.0);
+        svg.upwards((y(0.0) + y(MOST_G)) / 2.0, "liquid water content [g/m³]");
     }
 
     private void lines() {
@@ -101,9 +92,13 @@ public final class ContinuousMaximumFigure {
                 curve(celsius + STEP / 2.0, COLOURS[i], "1\" stroke-dasharray=\"4 4");
             }
             WaterPoint name = curve(celsius, COLOURS[i], "2");
-            text(x(name), y(name) - 7.0, "start", String.format(Locale.ROOT, "%.0f °C", celsius));
+            svg.text(
+                    x(name),
+                    y(name) - 7.0,
+                    "start",
+                    String.format(Locale.ROOT, "%.0f °C", celsius));
             for (WaterPoint point : tabulated.get(i)) {
-                line(
+                svg.line(
                         "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"3.5\" fill=\"white\" stroke=\"%s\""
                                 + " stroke-width=\"1.5\"/>",
                         x(point), y(point), COLOURS[i]);
@@ -115,28 +110,10 @@ public final class ContinuousMaximumFigure {
     private WaterPoint curve(double celsius, String colour, String stroke) {
         List<WaterPoint> points =
                 ContinuousMaximum.line(StaticAirTemperature.ofCelsius(celsius), POINTS);
-        line(
-                "<polyline fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" points=\"%s\"/>",
-                colour,
-                stroke,
-                points.stream()
-                        .map(p -> String.format(Locale.ROOT, "%.1f,%.1f", x(p), y(p)))
-                        .collect(Collectors.joining(" ")));
+        svg.through(
+                points.stream().map(p -> Svg.point(x(p), y(p))).toList(),
+                "stroke=\"" + colour + "\" stroke-width=\"" + stroke + "\"");
         return points.get(NAMED);
-    }
-
-    private void grid(double x1, double y1, double x2, double y2) {
-        line(
-                "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"#dddddd\"/>",
-                x1, y1, x2, y2);
-    }
-
-    private void text(double x, double y, String anchor, String words) {
-        line("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>", x, y, anchor, words);
-    }
-
-    private void line(String format, Object... values) {
-        svg.append(String.format(Locale.ROOT, format, values)).append('\n');
     }
 
     private static double x(WaterPoint point) {

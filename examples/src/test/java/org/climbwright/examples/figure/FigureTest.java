@@ -11,9 +11,16 @@ import org.junit.jupiter.api.Test;
 @DisplayName("A figure of the documentation")
 class FigureTest {
     @Test
-    @DisplayName("is the one that the library draws")
+    @DisplayName("of icing is the one that the library draws")
     void continuousMaximum() throws IOException {
         assertThat(Files.readString(Path.of("figures/continuous-maximum.svg")))
                 .isEqualTo(ContinuousMaximumFigure.draw());
+    }
+
+    @Test
+    @DisplayName("of a cabin that fails is the one that the library draws")
+    void cabinFailure() throws IOException {
+        assertThat(Files.readString(Path.of("figures/cabin-failure.svg")))
+                .isEqualTo(CabinFailureFigure.draw());
     }
 }

@@ -46,10 +46,21 @@ final class Questions {
                     UnitBenchmark.ValueInKnots.class,
                     UnitBenchmark.NumberInEqualUnit.class);
 
+    /** Asked of a cabin, step by step. */
+    static final List<Class<?>> CABIN =
+            List.of(
+                    CabinBenchmark.NoFailure.class,
+                    CabinBenchmark.InflowLostIsothermal.class,
+                    CabinBenchmark.InflowLostAdiabatic.class,
+                    CabinBenchmark.HoleIsothermal.class,
+                    CabinBenchmark.HoleAdiabatic.class);
+
     private Questions() {}
 
     static List<Class<?>> all() {
-        return Stream.of(AGAINST_BY_HAND, TYPED_AGAINST_SI, UNITS).flatMap(List::stream).toList();
+        return Stream.of(AGAINST_BY_HAND, TYPED_AGAINST_SI, UNITS, CABIN)
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** The line of the record that a class stands for. */

@@ -32,7 +32,8 @@ class QuestionsTest {
                                 AirspeedBenchmark.class,
                                 FrameBenchmark.class,
                                 TypedBenchmark.class,
-                                UnitBenchmark.class)
+                                UnitBenchmark.class,
+                                CabinBenchmark.class)
                         .<Class<?>>flatMap(room -> Arrays.stream(room.getDeclaredClasses()))
                         .filter(question -> question.isAnnotationPresent(Line.class));
         List<Class<?>> asked = Questions.all();

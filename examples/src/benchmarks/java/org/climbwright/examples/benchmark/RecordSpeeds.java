@@ -86,7 +86,8 @@ public final class RecordSpeeds implements Callable<Integer> {
         SpeedTables tables = new SpeedTables(speeds, jdk);
         section.append(tables.againstByHand())
                 .append(tables.typedAgainstSi())
-                .append(tables.units());
+                .append(tables.units())
+                .append(tables.cabin());
         if (isStartUp) {
             int forks = quick ? 5 : 21;
             section.append(SpeedTables.startUp(StartUp.measure(forks), forks));

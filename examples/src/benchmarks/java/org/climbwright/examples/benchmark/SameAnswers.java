@@ -67,9 +67,13 @@ final class SameAnswers {
         return answers;
     }
 
-    private static Object[] inputs(Method way, Batch batch) {
-        return Arrays.stream(way.getParameterTypes())
-                .map(type -> type == Batch.class ? batch : new UnitBenchmark.UnitBatch())
-                .toArray();
+    private static Object[] inputs(Method way, Batch batch) throws ReflectiveOperationException {
+        Class<?>[] types = way.getParameterTypes();
+        Object[] inputs = new Object[types.length];
+        for (int i = 0; i < types.length; i++) {
+            boolean isShared = types[i] == Batch.class;
+            inputs[i] = isShared ? batch : types[i].getConstructor().newInstance();
+        }
+        return inputs;
     }
 }

@@ -28,6 +28,9 @@ final class SpeedRecord {
             arrays. A bar is for bulk where there is one, else for scalar. Before anything is timed, all ways to answer
             a question are found to agree within 1e-12. Bytes are the garbage of one call.
 
+            A cabin is stepped through an invented climb of 25 minutes, in which something fails after 20; the time of a step is
+            the mean over the climb. A test finds it within 1 ft of steps of 1 s at the top.
+
             ## Where a bar is missed, and why
 
             **Over arrays** a loop is as fast as the processor multiplies, and the formula by hand hardly depends on that.

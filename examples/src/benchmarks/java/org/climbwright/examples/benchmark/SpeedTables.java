@@ -102,6 +102,31 @@ final class SpeedTables {
         return table.text();
     }
 
+    /** A cabin in a loop. */
+    String cabin() {
+        Table table =
+                new Table(
+                        "A cabin stepped at 60 Hz through a climb, a failure after 20 of 25 minutes"
+                                + " [ns per step]",
+                        "what|time|B per step|bar|met");
+        for (Class<?> question : Questions.CABIN) {
+            Optional<Speed> speed = speeds.of(question, "stepped");
+            if (speed.isEmpty()) {
+                continue;
+            }
+            Line line = Questions.line(question);
+            table.row(
+                    line.value(),
+                    nanoseconds(speed),
+                    bytes(speed),
+                    bound(line.bar(), " ns, 0 B"),
+                    met(
+                            speed.map(s -> s.nanoseconds() <= line.bar() && isClean(speed)),
+                            line.bar()));
+        }
+        return table.text();
+    }
+
     /** What a first use adds to the start of a JVM. */
     static String startUp(List<StartUp.Timing> timings, int forks) {
         Table table =

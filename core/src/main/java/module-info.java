@@ -4,7 +4,7 @@
  *
  * <p>Start at {@link org.climbwright.atmosphere.Atmosphere}; each package is a chapter that uses
  * only the ones before it: atmosphere, sounding, airspeed, path, icing, turbulence, cabin,
- * briefing.
+ * gradient, briefing.
  */
 @SuppressWarnings("requires-automatic") // Commons Math has no descriptor, and is needed by who asks
 module org.climbwright.core {
@@ -20,6 +20,7 @@ module org.climbwright.core {
     exports org.climbwright.cabin;
     exports org.climbwright.cabin.dynamics;
     exports org.climbwright.cabin.exposure;
+    exports org.climbwright.gradient;
     exports org.climbwright.icing;
     exports org.climbwright.icing.ground;
     exports org.climbwright.icing.accretion;

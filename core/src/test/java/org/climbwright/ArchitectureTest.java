@@ -39,6 +39,7 @@ class ArchitectureTest {
                     "icing",
                     "turbulence",
                     "cabin",
+                    "gradient",
                     "briefing");
 
     /** Math functions that the language fixes to the last bit. */
@@ -110,7 +111,7 @@ class ArchitectureTest {
      */
     @ArchTest
     static void aRoomStandsOnItsOwn(JavaClasses all) {
-        for (String room : List.of("atmosphere", "sounding", "turbulence", "cabin")) {
+        for (String room : List.of("atmosphere", "sounding", "turbulence", "cabin", "gradient")) {
             String name = "org.climbwright." + room;
             noClasses()
                     .that()
@@ -141,19 +142,32 @@ class ArchitectureTest {
                             "org.climbwright.airspeed..",
                             "org.climbwright.path..",
                             "org.climbwright.icing..",
-                            "org.climbwright.turbulence..")
+                            "org.climbwright.turbulence..",
+                            "org.climbwright.cabin..",
+                            "org.climbwright.gradient..")
                     .should()
                     .dependOnClassesThat()
                     .resideInAPackage("org.climbwright.sounding..");
 
+    /** The four questions of a climb are each on its own. */
     @ArchTest
-    static final ArchRule turbulenceKnowsNoIcing =
+    static void theFourQuestionsKnowNothingOfEachOther(JavaClasses all) {
+        List<String> questions = List.of("icing", "turbulence", "cabin", "gradient");
+        for (String question : questions) {
+            String[] others =
+                    questions.stream()
+                            .filter(other -> !other.equals(question))
+                            .map(other -> "org.climbwright." + other + "..")
+                            .toArray(String[]::new);
             noClasses()
                     .that()
-                    .resideInAPackage("org.climbwright.turbulence..")
+                    .resideInAPackage("org.climbwright." + question + "..")
                     .should()
                     .dependOnClassesThat()
-                    .resideInAPackage("org.climbwright.icing..");
+                    .resideInAnyPackage(others)
+                    .check(all);
+        }
+    }
 
     @ArchTest
     static final ArchRule exposureKnowsNoSibling =

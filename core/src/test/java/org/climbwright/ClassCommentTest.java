@@ -53,6 +53,7 @@ class ClassCommentTest {
             import org.climbwright.cabin.*;
             import org.climbwright.cabin.dynamics.*;
             import org.climbwright.cabin.exposure.*;
+            import org.climbwright.gradient.*;
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
             import org.climbwright.icing.accretion.*;
@@ -168,6 +169,7 @@ class ClassCommentTest {
                         "CabinPressure",
                         "CabinReading",
                         "CabinSchedule",
+                        "ClimbGradient",
                         "GustLoad",
                         "FreezingLevels",
                         "IcingInterest",

@@ -14,6 +14,8 @@ import org.climbwright.sounding.UnobservedWind;
 /**
  * What is to be briefed: the climb that somebody means to fly.
  *
+ * <p>{@link #of} has what every climb needs; the rest is added by a {@code with}.
+ *
  * @param aerodrome where it begins
  * @param rates the aeroplane's rates of climb
  * @param mass its mass, taken as constant
@@ -65,6 +67,38 @@ public record ClimbPlan(
     }
 
     /**
+     * Returns a plan without ice protection and without a cabin under pressure, for which a wind
+     * that nobody observed is not known and an inversion of 1 K is told.
+     *
+     * @param aerodrome where it begins
+     * @param rates the aeroplane's rates of climb
+     * @param mass its mass, taken as constant
+     * @param speeds the speeds to fly
+     * @param level the level to climb to
+     * @param track the track, kept all the way
+     * @return the plan
+     */
+    public static ClimbPlan of(
+            Aerodrome aerodrome,
+            ClimbRates rates,
+            Mass mass,
+            ScheduledSpeeds speeds,
+            PressureAltitude level,
+            TrueDirection track) {
+        return new ClimbPlan(
+                aerodrome,
+                rates,
+                mass,
+                speeds,
+                level,
+                track,
+                List.of(),
+                Optional.empty(),
+                UnobservedWind.NOT_KNOWN,
+                TemperatureDifference.ofKelvins(1));
+    }
+
+    /**
      * Returns this plan from another aerodrome.
      *
      * @param other the aerodrome
@@ -85,12 +119,32 @@ public record ClimbPlan(
     }
 
     /**
-     * Returns this plan with another cabin.
+     * Returns this plan with ice protection.
      *
-     * @param other how the cabin is to be pressurised; empty where it is not
+     * @param other what is to be protected, and how
      * @return a copy that differs in it
      */
-    public ClimbPlan withCabin(Optional<PlannedCabin> other) {
+    public ClimbPlan withIceProtection(List<ProtectionPlan> other) {
+        return new ClimbPlan(
+                aerodrome,
+                rates,
+                mass,
+                speeds,
+                level,
+                track,
+                other,
+                cabin,
+                unobservedWind,
+                smallestInversion);
+    }
+
+    /**
+     * Returns this plan with a cabin under pressure.
+     *
+     * @param other how it is to be pressurised
+     * @return a copy that differs in it
+     */
+    public ClimbPlan withCabin(PlannedCabin other) {
         return new ClimbPlan(
                 aerodrome,
                 rates,
@@ -99,8 +153,48 @@ public record ClimbPlan(
                 level,
                 track,
                 iceProtection,
-                other,
+                Optional.of(other),
                 unobservedWind,
                 smallestInversion);
+    }
+
+    /**
+     * Returns this plan with another rule for winds that nobody observed.
+     *
+     * @param other what to take
+     * @return a copy that differs in it
+     */
+    public ClimbPlan withUnobservedWind(UnobservedWind other) {
+        return new ClimbPlan(
+                aerodrome,
+                rates,
+                mass,
+                speeds,
+                level,
+                track,
+                iceProtection,
+                cabin,
+                other,
+                smallestInversion);
+    }
+
+    /**
+     * Returns this plan that tells of other inversions.
+     *
+     * @param other how much warmer the top must be
+     * @return a copy that differs in it
+     */
+    public ClimbPlan withSmallestInversion(TemperatureDifference other) {
+        return new ClimbPlan(
+                aerodrome,
+                rates,
+                mass,
+                speeds,
+                level,
+                track,
+                iceProtection,
+                cabin,
+                unobservedWind,
+                other);
     }
 }

@@ -35,7 +35,6 @@ import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.pressure.DifferentialPressure;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.Mach;
-import org.climbwright.quantity.temperature.TemperatureDifference;
 import org.climbwright.sounding.Sounding;
 import org.climbwright.sounding.SoundingLevel;
 import org.climbwright.sounding.UnobservedWind;
@@ -90,25 +89,22 @@ class ClimbBriefingTest {
     }
 
     private static ClimbPlan plan(double levelFeet) {
-        return new ClimbPlan(
-                new Aerodrome(
-                        "invented",
-                        GeopotentialAltitude.ofMetres(150),
-                        AltitudeOnQnh.ofFeet(5000),
-                        Optional.empty()),
-                RATES,
-                Mass.ofKilograms(50000),
-                new ScheduledSpeeds(
-                        CalibratedAirspeed.ofKnots(250),
-                        AltitudeOnQnh.ofFeet(10000),
-                        CalibratedAirspeed.ofKnots(290),
-                        Mach.of(0.7)),
-                PressureAltitude.ofFeet(levelFeet),
-                TrueDirection.ofDegrees(0),
-                protection(80),
-                Optional.empty(),
-                UnobservedWind.NOT_KNOWN,
-                TemperatureDifference.ofKelvins(1));
+        return ClimbPlan.of(
+                        new Aerodrome(
+                                "invented",
+                                GeopotentialAltitude.ofMetres(150),
+                                AltitudeOnQnh.ofFeet(5000),
+                                Optional.empty()),
+                        RATES,
+                        Mass.ofKilograms(50000),
+                        new ScheduledSpeeds(
+                                CalibratedAirspeed.ofKnots(250),
+                                AltitudeOnQnh.ofFeet(10000),
+                                CalibratedAirspeed.ofKnots(290),
+                                Mach.of(0.7)),
+                        PressureAltitude.ofFeet(levelFeet),
+                        TrueDirection.ofDegrees(0))
+                .withIceProtection(protection(80));
     }
 
     private static PlannedCabin cabin(double scheduledPsi) {
@@ -130,8 +126,7 @@ class ClimbBriefingTest {
     @DisplayName("has the cabin at each check and at the top, from the field's pressure altitude")
     void cabinChecks() {
         assertThat(briefing.cabin()).isEmpty();
-        ClimbBriefing pressurised =
-                ClimbBriefing.of(plan(30000).withCabin(Optional.of(cabin(8.0))), AIR);
+        ClimbBriefing pressurised = ClimbBriefing.of(plan(30000).withCabin(cabin(8.0)), AIR);
         CabinBriefing cabin = pressurised.cabin().orElseThrow();
         assertThat(cabin.checks())
                 .extracting(state -> Math.rint(state.aeroplane().inFeet()))
@@ -153,7 +148,7 @@ class ClimbBriefingTest {
     @Test
     @DisplayName("notes where the cabin cannot keep its rate because of its differential")
     void cabinGivesWay() {
-        ClimbBriefing weak = ClimbBriefing.of(plan(30000).withCabin(Optional.of(cabin(3.0))), AIR);
+        ClimbBriefing weak = ClimbBriefing.of(plan(30000).withCabin(cabin(3.0)), AIR);
         assertThat(weak.notes())
                 .anyMatch(
                         note ->
@@ -308,18 +303,7 @@ class ClimbBriefingTest {
                                 plan(30000)
                                         .aerodrome()
                                         .withElevation(GeopotentialAltitude.ofMetres(1000)));
-        ClimbPlan rule =
-                new ClimbPlan(
-                        high.aerodrome(),
-                        high.rates(),
-                        high.mass(),
-                        high.speeds(),
-                        high.level(),
-                        high.track(),
-                        protection(75),
-                        high.cabin(),
-                        high.unobservedWind(),
-                        high.smallestInversion());
+        ClimbPlan rule = high.withIceProtection(protection(75));
         List<IcingSpan> spans =
                 ClimbBriefing.of(rule, coarse).iceProtection().get(0).spans(IcingAnswer.CONDITIONS);
         assertThat(spans).hasSize(1);
@@ -331,19 +315,7 @@ class ClimbBriefingTest {
     @Test
     @DisplayName("says where a wind is taken that nobody observed")
     void takenWind() {
-        ClimbPlan p = plan(30000);
-        ClimbPlan calm =
-                new ClimbPlan(
-                        p.aerodrome(),
-                        p.rates(),
-                        p.mass(),
-                        p.speeds(),
-                        p.level(),
-                        p.track(),
-                        p.iceProtection(),
-                        p.cabin(),
-                        UnobservedWind.CALM,
-                        p.smallestInversion());
+        ClimbPlan calm = plan(30000).withUnobservedWind(UnobservedWind.CALM);
         List<SoundingLevel> noLowWind = new ArrayList<>(AIR.levels());
         noLowWind.set(0, level(1000, 100, 2, 1, NONE));
         assertThat(ClimbBriefing.of(calm, Sounding.of("", "", noLowWind)).notes())

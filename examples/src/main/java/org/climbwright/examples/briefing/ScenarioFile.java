@@ -132,17 +132,20 @@ final class ScenarioFile {
                         toml.value("speeds.limit_below", AltitudeOnQnh::parse),
                         toml.value("speeds.calibrated_airspeed", CalibratedAirspeed::parse),
                         toml.value("speeds.mach", Mach::parse));
-        return new ClimbPlan(
-                aerodrome,
-                readRates(),
-                toml.value("climb.mass", Mass::parse),
-                speeds,
-                toml.value("climb.level", PressureAltitude::parse),
-                toml.value("climb.track", TrueDirection::parse),
-                readProtection(),
-                toml.has("cabin") ? Optional.of(readCabin()) : Optional.empty(),
-                toml.value("air.unobserved_wind", ScenarioFile::unobservedWind),
-                toml.value("air.smallest_inversion", TemperatureDifference::parse));
+        ClimbPlan plan =
+                ClimbPlan.of(
+                                aerodrome,
+                                readRates(),
+                                toml.value("climb.mass", Mass::parse),
+                                speeds,
+                                toml.value("climb.level", PressureAltitude::parse),
+                                toml.value("climb.track", TrueDirection::parse))
+                        .withIceProtection(readProtection())
+                        .withUnobservedWind(
+                                toml.value("air.unobserved_wind", ScenarioFile::unobservedWind))
+                        .withSmallestInversion(
+                                toml.value("air.smallest_inversion", TemperatureDifference::parse));
+        return toml.has("cabin") ? plan.withCabin(readCabin()) : plan;
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
+import org.climbwright.cabin.CabinState;
 import org.climbwright.cabin.ExpectedCabin;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.sounding.UnobservedWind;
@@ -15,6 +16,9 @@ import org.climbwright.unit.UnitText;
 final class BriefingNotes {
     /** A report rounds QNH down to a whole hectopascal, worth up to 28 ft: more is remarked. */
     private static final double QNH_REMARK_FT = 30.0;
+
+    /** A settled differential below this is remarked. */
+    private static final double LITTLE_PSI = 0.5;
 
     private final ClimbBriefing briefing;
 
@@ -80,6 +84,28 @@ final class BriefingNotes {
     private static void noteCabin(List<String> found, CabinBriefing briefed) {
         for (ExpectedCabin.GaveWay way : briefed.expected().gaveWay()) {
             found.add("On this climb the cabin cannot keep all its limits: " + way.inWords() + ".");
+        }
+        CabinState settled = briefed.expected().settled();
+        double settledFt = settled.cabin().inFeet();
+        double warningFt = briefed.rule().warning().inFeet();
+        if (Math.max(settledFt, briefed.highestCheckFt()) > warningFt) {
+            found.add(
+                    String.format(
+                            Locale.ROOT,
+                            "The plan itself has the cabin above %.0f ft, where the crew is warned"
+                                + " and oxygen rules begin to apply; it settles at %.0f ft. A high"
+                                + " landing field is no reason for a high cabin in cruise.",
+                            warningFt,
+                            settledFt));
+        }
+        if (settled.differential().inPoundsPerSquareInch() < LITTLE_PSI) {
+            found.add(
+                    String.format(
+                            Locale.ROOT,
+                            "The cabin settles at %.0f ft with %.2f psi: it is all but without"
+                                    + " pressurisation on this plan.",
+                            settledFt,
+                            settled.differential().inPoundsPerSquareInch()));
         }
     }
 

@@ -59,6 +59,11 @@ public final class CabinBriefing {
         return checks;
     }
 
+    /** The highest cabin altitude of all checks [ft]. */
+    double highestCheckFt() {
+        return checks.stream().mapToDouble(check -> check.cabin().inFeet()).max().orElse(0.0);
+    }
+
     /**
      * Returns how far a cabin is from its limits.
      *

@@ -35,8 +35,9 @@ import org.climbwright.quantity.pressure.DifferentialPressure;
  * }</pre>
  *
  * <p>The pressure wanted in the cabin is the lesser of the schedule's and the outside pressure with
- * the scheduled differential, and not less than the outside pressure. How fast the cabin gets there
- * is another matter: {@link ExpectedCabin}.
+ * the scheduled differential, and not less than the outside pressure with the differential on the
+ * ground, which is kept from there on. How fast the cabin gets there is another matter: {@link
+ * ExpectedCabin}.
  *
  * <p>Limits of use: for study and simulation. The settings of an aeroplane are those of its flight
  * manual and of the operator's procedures; local regulations and licensed practice decide.
@@ -252,7 +253,7 @@ public record CabinPlan(
     public double targetM(double pressureAltitudeM) {
         double scheduled = schedule.cabinAltitudeM(pressureAltitudeM);
         return switch (boundBy(scheduled, pressureAltitudeM)) {
-            case AEROPLANE -> pressureAltitudeM;
+            case AEROPLANE -> withTheGroundDifferential(pressureAltitudeM);
             case SCHEDULED_DIFFERENTIAL ->
                     CabinPressure.cabinAltitude(limits.scheduled().inPascals(), pressureAltitudeM);
             default -> Math.min(scheduled, pressureAltitudeM);
@@ -284,13 +285,23 @@ public record CabinPlan(
      * bit, so that a schedule of the limit itself does not alternate with it.
      */
     private CabinState.BoundBy boundBy(double scheduledM, double pressureAltitudeM) {
-        if (scheduledM > pressureAltitudeM + ROUNDING) {
+        double differential = CabinPressure.differential(scheduledM, pressureAltitudeM);
+        double least = prePressurisation.inPascals();
+        if (least > 0.0
+                ? differential < least - ROUNDING
+                : scheduledM > pressureAltitudeM + ROUNDING) {
             return CabinState.BoundBy.AEROPLANE;
         }
-        return CabinPressure.differential(scheduledM, pressureAltitudeM)
-                        > limits.scheduled().inPascals() + ROUNDING
+        return differential > limits.scheduled().inPascals() + ROUNDING
                 ? CabinState.BoundBy.SCHEDULED_DIFFERENTIAL
                 : CabinState.BoundBy.SCHEDULE;
+    }
+
+    private double withTheGroundDifferential(double pressureAltitudeM) {
+        double least = prePressurisation.inPascals();
+        return least > 0.0
+                ? CabinPressure.cabinAltitude(least, pressureAltitudeM)
+                : pressureAltitudeM;
     }
 
     /**

@@ -107,7 +107,8 @@ public interface CabinSchedule extends Serializable {
      * Returns the schedule that holds one differential pressure.
      *
      * <p>Alone it blows the cabin to below the field on the ground: what it is for is the climb
-     * above the knee of an isobaric one. A differential of 0 is a cabin without pressurisation.
+     * above the knee of an isobaric one. A differential of 0 is a cabin at the aeroplane's
+     * altitude, as far as the rate limits let it.
      *
      * @param differential the differential to hold, 0 or more
      * @return the schedule, for every level at which such a cabin is from -5000 to 80000 m

@@ -35,7 +35,10 @@ public record CabinState(
         SCHEDULE,
         /** The scheduled differential: the schedule would have the cabin lower. */
         SCHEDULED_DIFFERENTIAL,
-        /** The aeroplane: the schedule would have the cabin higher than that. */
+        /**
+         * The aeroplane: the schedule would have the cabin higher than that, or nearer to it than
+         * the differential on the ground.
+         */
         AEROPLANE,
         /** A rate limit: the cabin is on its way to where it is wanted. */
         RATE_LIMIT,

@@ -39,6 +39,9 @@ public final class ExpectedCabin implements Serializable {
     /** Steps of level; a test measures what halving them changes. */
     static final double STEP_M = 5.0;
 
+    /** A climb that begins higher above the field does not begin there. */
+    private static final double NEAR_THE_FIELD_M = 304.8;
+
     /** Metres, or pascals, that count as none. */
     private static final double ROUNDING = 1e-5;
 
@@ -77,8 +80,9 @@ public final class ExpectedCabin implements Serializable {
     /**
      * Returns the cabin along a climb that begins with the cabin as it is on the ground.
      *
-     * <p>A climb whose bottom is above the departure field begins with the cabin of the field all
-     * the same: what happened between the two is not known here.
+     * <p>A climb that begins more than 1,000 ft above the departure field, such as one from cruise
+     * to cruise, begins with the cabin settled where the plan wants it at that level: what happened
+     * before is not known here.
      *
      * @param path the climb
      * @param plan the plan, whose schedule reaches from the climb's bottom to its top
@@ -91,8 +95,12 @@ public final class ExpectedCabin implements Serializable {
      * @source see {@link CabinPlan}
      */
     public static ExpectedCabin along(ClimbPath path, CabinPlan plan) {
-        double ground = Math.min(plan.departure().inMetres(), path.bottom().inMetres());
-        double start = CabinPressure.cabinAltitude(plan.prePressurisation().inPascals(), ground);
+        double bottom = path.bottom().inMetres();
+        double ground = Math.min(plan.departure().inMetres(), bottom);
+        double start =
+                bottom - ground <= NEAR_THE_FIELD_M
+                        ? CabinPressure.cabinAltitude(plan.prePressurisation().inPascals(), ground)
+                        : plan.targetM(bottom);
         return along(path, plan, CabinAltitude.ofMetres(start), STEP_M);
     }
 

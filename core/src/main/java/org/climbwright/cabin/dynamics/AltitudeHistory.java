@@ -137,8 +137,8 @@ public final class AltitudeHistory implements Serializable {
      *
      * @param level where to
      * @param rate how fast, told as a positive rate up and down
-     * @return a longer history
-     * @throws IllegalArgumentException if the rate is not above 0, or the level is the last one
+     * @return a longer history; this one where it is at that level already
+     * @throws IllegalArgumentException if the rate is not above 0
      * @throws org.climbwright.quantity.OutsideModelException if the level is out of range
      */
     public AltitudeHistory to(PressureAltitude level, PressureAltitudeRate rate) {
@@ -148,6 +148,9 @@ public final class AltitudeHistory implements Serializable {
                             + rate.text());
         }
         double way = Math.abs(level.inMetres() - altitudeM[altitudeM.length - 1]);
+        if (way == 0.0) {
+            return this;
+        }
         return then(way / rate.inMetresPerSecond(), level.inMetres());
     }
 

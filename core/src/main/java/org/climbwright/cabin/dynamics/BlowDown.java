@@ -59,13 +59,14 @@ public final class BlowDown {
      * @param volumeM3 volume of the cabin [m³], 0.001 to 1e6
      * @param areaM2 effective area of the opening [m²], 1e-12 to 1000
      * @param fromPa pressure at the beginning [Pa], 1 to 1e6
-     * @param toPa pressure at the end [Pa], above that outside, up to that at the beginning
+     * @param toPa pressure at the end [Pa], from that outside, which is reached in a finite time,
+     *     to that at the beginning; above 0
      * @param outsidePa pressure outside [Pa], 0 to that at the beginning
      * @param cabinTemperatureK temperature of the cabin at the beginning [K], 100 to 1000
      * @param air whether the temperature is held
      * @return time [s]
      * @throws org.climbwright.quantity.OutsideModelException if a value is out of range; a pressure
-     *     not above that outside takes for ever, or is never reached
+     *     below that outside is never reached
      * @accuracy 1e-10 relative
      * @source see the class comment
      */
@@ -82,10 +83,10 @@ public final class BlowDown {
                 .check(outsidePa);
         new ModelRange(
                         "pressure at the end",
-                        Math.nextUp(outsidePa),
+                        Math.max(outsidePa, Double.MIN_NORMAL),
                         fromPa,
                         "Pa",
-                        "a cabin that empties stays above the pressure outside")
+                        "a cabin does not empty below the pressure outside, and never to nothing")
                 .check(toPa);
         VOLUME.check(volumeM3);
         AREA.check(areaM2);
@@ -139,7 +140,7 @@ public final class BlowDown {
      * @param from cabin altitude at the beginning
      * @param to cabin altitude at the end
      * @param aeroplane pressure altitude that is held
-     * @return the time; empty if the aeroplane is not higher than that, so that the cabin never is
+     * @return the time; empty if the aeroplane is below that, so that the cabin never gets there
      * @throws org.climbwright.quantity.OutsideModelException if the cabin begins above the
      *     aeroplane or above its end, or a value is out of range
      * @accuracy 1e-10 relative, and a nanosecond
@@ -150,9 +151,10 @@ public final class BlowDown {
             CabinAltitude from,
             CabinAltitude to,
             PressureAltitude aeroplane) {
+        AREA.check(areaM2);
         double outsidePa = StandardAir.pressureFromAltitude(aeroplane.inMetres());
         double toPa = StandardAir.pressureFromAltitude(to.inMetres());
-        if (toPa <= outsidePa) {
+        if (toPa < outsidePa) {
             return Optional.empty();
         }
         double seconds =

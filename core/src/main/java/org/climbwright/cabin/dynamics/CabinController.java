@@ -44,8 +44,8 @@ final class CabinController {
      * @param ratePaPerS rate of pressure wanted
      * @param fedPaPerS what the inflow alone does to the pressure
      * @param perMassPa what a kilogram of cabin air is worth
-     * @return area [m²]; 0 if nothing should flow, infinite where nothing flows but something
-     *     should
+     * @return area [m²]; 0 if nothing should flow, infinite where the pressure outside is the
+     *     higher one, or nothing flows but something should
      */
     static double areaWanted(
             double ratePaPerS,
@@ -55,11 +55,14 @@ final class CabinController {
             double fedPaPerS,
             double perMassPa) {
         double outKgPerS = (fedPaPerS - ratePaPerS) / perMassPa;
+        double difference = insidePa - outsidePa;
+        if (difference < 0.0) {
+            return Double.POSITIVE_INFINITY; // open, so that the outside comes in
+        }
         if (!(outKgPerS > 0.0)) {
             return 0.0;
         }
-        double difference = insidePa - outsidePa;
-        if (!(difference > 0.0)) {
+        if (difference == 0.0) {
             return Double.POSITIVE_INFINITY;
         }
         double mach = OrificeFlow.jetMach(difference, outsidePa);

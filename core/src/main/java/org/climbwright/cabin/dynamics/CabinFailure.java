@@ -66,7 +66,7 @@ public sealed interface CabinFailure extends Serializable {
      */
     record Hole(double areaM2) implements CabinFailure {
         private static final ModelRange AREA =
-                new ModelRange("area of the hole", 0.0, 1000.0, "m²", "no hull is larger");
+                new ModelRange("area of the hole", 0.0, 1000.0, "m²", "0 is none");
 
         /**
          * Makes the failure.

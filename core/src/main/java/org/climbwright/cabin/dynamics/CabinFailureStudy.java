@@ -11,6 +11,8 @@ import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.cabin.CabinHistory;
 import org.climbwright.cabin.CabinPlan;
 import org.climbwright.quantity.ModelRange;
+import org.climbwright.quantity.altitude.CabinAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
 
 /**
  * A flight on which something fails: what the cabin does, from the ground to the end of the flight.
@@ -32,6 +34,12 @@ public final class CabinFailureStudy {
     private static final ModelRange STEP =
             new ModelRange("step of a study", 1e-3, 1.0, "s", "a second is a good one");
 
+    /** Shorter steps are none: failures so close together come at once. */
+    private static final double SHORTEST_S = 1e-6;
+
+    /** A flight that begins so near to the departure field begins on its ground. */
+    private static final double AT_THE_FIELD_M = 30.0;
+
     private final CabinHull hull;
     private final CabinPlan plan;
     private final AltitudeHistory flight;
@@ -47,7 +55,8 @@ public final class CabinFailureStudy {
      *
      * @param hull the hull
      * @param plan its schedule and limits
-     * @param flight where the aeroplane is, beginning at the plan's departure
+     * @param flight where the aeroplane is; one that begins within 100 ft of the plan's departure
+     *     begins on the ground, any other with the cabin at the plan's target for its level
      * @param air the air outside, for its temperature where air comes in
      */
     public CabinFailureStudy(
@@ -106,78 +115,92 @@ public final class CabinFailureStudy {
      * @return the cabin at each step
      * @throws org.climbwright.quantity.OutsideModelException if the step is out of range, or the
      *     aeroplane is where air or schedule are not
-     * @accuracy that of {@link CabinModel#step} for the step; the warning counts from where a
-     *     straight line through the step passes it
+     * @accuracy that of {@link CabinModel#step}; the warning counts from where a straight line
+     *     through a step passes it, and a descent begins then and the recognition later, to a step
      */
     public CabinHistory run(Duration step) {
         double stepS = STEP.check(AltitudeHistory.seconds(step));
         Recorder recorder = new Recorder((int) (flight.lengthS() / stepS) + failures.size() + 2);
-        CabinModel cabin = CabinModel.onGround(hull, plan);
-        Descent down = new Descent(descent);
-        recorder.add(cabin);
+        CabinModel cabin = atTheBeginning();
+        Descent down = new Descent(flight, descent);
+        recorder.add(0.0, cabin);
         int next = 0;
-        double end = flight.lengthS();
         long count = 1;
-        while (cabin.timeS() < end) {
-            while (next < failures.size() && failures.get(next).atS() <= cabin.timeS()) {
-                cabin.fail(failures.get(next++).failure());
+        double now = 0.0;
+        double end = flight.lengthS();
+        while (end - now > SHORTEST_S) {
+            while (next < failures.size() && failures.get(next).atS() <= now + SHORTEST_S) {
+                cabin.fail(failures.get(next).failure());
+                next++;
             }
-            double to = Math.min(end, count * stepS);
-            if (next < failures.size() && failures.get(next).atS() < to) {
-                to = failures.get(next).atS();
-            } else {
+            while (count * stepS <= now + SHORTEST_S) {
                 count++;
             }
-            double length = to - cabin.timeS();
-            if (length <= 1e-6) {
-                // rounding of the sum of steps; the next one has it
-                if (to >= end) {
-                    break;
-                }
-                continue;
+            double to = Math.min(end, count * stepS);
+            if (next < failures.size()) {
+                to = Math.min(to, failures.get(next).atS());
             }
-            double level = down.level(cabin, length, flight.pressureAltitudeM(to));
+            double level = down.level(cabin, to);
             double outsidePa = StandardAir.pressureFromAltitude(level);
-            cabin.step(length, level, air.temperature(air.range().check(outsidePa)));
-            recorder.add(cabin);
+            cabin.step(to - now, level, air.temperature(air.range().check(outsidePa)));
+            down.watch(cabin, to - now, to);
+            recorder.add(to, cabin);
+            now = to;
         }
         return recorder.history();
     }
 
+    /** On the ground where the flight begins there, else settled at its level. */
+    private CabinModel atTheBeginning() {
+        double begins = flight.pressureAltitudeM(0.0);
+        if (Math.abs(begins - plan.departure().inMetres()) <= AT_THE_FIELD_M) {
+            return CabinModel.onGround(hull, plan);
+        }
+        return CabinModel.inFlight(
+                hull,
+                plan,
+                PressureAltitude.ofMetres(begins),
+                CabinAltitude.ofMetres(plan.targetM(begins)));
+    }
+
     /** What has become of the descent. */
     private static final class Descent {
+        private final AltitudeHistory flight;
         private final Optional<EmergencyDescent> plan;
+        private boolean wasBelow;
         private double beginsS = Double.POSITIVE_INFINITY;
 
-        Descent(Optional<EmergencyDescent> plan) {
+        Descent(AltitudeHistory flight, Optional<EmergencyDescent> plan) {
+            this.flight = flight;
             this.plan = plan;
         }
 
-        /**
-         * Where the aeroplane is at the end of a step, if it would be elsewhere without descent.
-         */
-        double level(CabinModel cabin, double lengthS, double otherwiseM) {
-            if (plan.isEmpty()) {
-                return otherwiseM;
+        /** Where the aeroplane is at the end of a step. */
+        double level(CabinModel cabin, double toS) {
+            wasBelow |=
+                    plan.isPresent() && cabin.cabinAltitudeM() <= plan.get().warning().inMetres();
+            if (toS <= beginsS || plan.isEmpty()) {
+                return flight.pressureAltitudeM(toS);
             }
-            EmergencyDescent descent = plan.get();
-            double now = cabin.timeS();
-            double above = cabin.cabinAltitudeM() - descent.warning().inMetres();
+            // from where the flight was when it began, also if that was within the step before
+            double from = flight.pressureAltitudeM(beginsS);
+            double way = plan.get().rate().inMetresPerSecond() * (toS - beginsS);
+            return Math.min(from, Math.max(plan.get().to().inMetres(), from - way));
+        }
+
+        /** Looks whether the cabin passed the warning on its way up in the step before. */
+        void watch(CabinModel cabin, double lengthS, double nowS) {
+            if (plan.isEmpty() || !wasBelow || beginsS <= nowS) {
+                return;
+            }
+            double above = cabin.cabinAltitudeM() - plan.get().warning().inMetres();
             if (above > 0.0 && Double.isInfinite(beginsS)) {
-                // passed on the way of the last step, which went straight for all we know
-                double since = cabin.cabinRateMps() > 0.0 ? above / cabin.cabinRateMps() : 0.0;
-                beginsS = now - since + AltitudeHistory.seconds(descent.recognition());
-                beginsS = Math.max(beginsS, now);
+                double since =
+                        cabin.cabinRateMps() > 0.0
+                                ? Math.min(lengthS, above / cabin.cabinRateMps())
+                                : 0.0;
+                beginsS = nowS - since + AltitudeHistory.seconds(plan.get().recognition());
             }
-            if (now + lengthS <= beginsS) {
-                return otherwiseM;
-            }
-            double from = cabin.pressureAltitudeM();
-            double way =
-                    descent.rate().inMetresPerSecond() * Math.min(lengthS, now + lengthS - beginsS);
-            return from <= descent.to().inMetres()
-                    ? from
-                    : Math.max(descent.to().inMetres(), from - way);
         }
     }
 
@@ -194,13 +217,13 @@ public final class CabinFailureStudy {
             cabinM = new double[expected];
         }
 
-        void add(CabinModel cabin) {
+        void add(double atS, CabinModel cabin) {
             if (size == timeS.length) {
                 timeS = Arrays.copyOf(timeS, 2 * size);
                 aeroplaneM = Arrays.copyOf(aeroplaneM, 2 * size);
                 cabinM = Arrays.copyOf(cabinM, 2 * size);
             }
-            timeS[size] = cabin.timeS();
+            timeS[size] = atS;
             aeroplaneM[size] = cabin.pressureAltitudeM();
             cabinM[size] = cabin.cabinAltitudeM();
             size++;

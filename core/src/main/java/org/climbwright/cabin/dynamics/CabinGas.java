@@ -130,24 +130,27 @@ final class CabinGas {
     /**
      * Goes straight to a pressure, whatever has to flow out for it.
      *
-     * <p>Adiabatic air loses what is left of the inflow's energy: {@code dm/dt = in - (in Tin -
-     * (dp/dt) / factor) R m / (p V)}, by the implicit midpoint rule.
+     * <p>Adiabatic air loses what is left of the inflow's energy: {@code dm/dt = in - k m}, {@code
+     * k = (in Tin - (dp/dt) / factor) R / (p V)}, with the pressure in the middle, and {@code
+     * exp(-z)} as {@code 1 / (1 + z + z² / 2)}, which keeps the mass above 0 whatever the step.
      */
     void follow(double stepS, double toPa, double inflowKgPerS) {
         double before = massKg;
+        double fed = inflowKgPerS * stepS;
         if (isothermal) {
             massKg = MassBalance.mass(toPa, volumeM3, temperatureK);
         } else {
             double perKelvin = stage.pressurePerMass(1.0, 1.0);
-            double heat = inflowKgPerS * inflowK * stepS - (toPa - pressurePa) / perKelvin;
+            double heat = Math.fma(fed, inflowK, -(toPa - pressurePa) / perKelvin);
             double middlePa = 0.5 * (pressurePa + toPa);
-            double share = 0.5 * heat * GAS_CONSTANT_J_PER_KG_K / (middlePa * volumeM3);
-            massKg = (massKg * (1.0 - share) + inflowKgPerS * stepS) / (1.0 + share);
+            double z = heat * GAS_CONSTANT_J_PER_KG_K / (middlePa * volumeM3);
+            double half = Math.fma(0.5, z, 1.0);
+            massKg = Math.fma(fed, half, massKg) / Math.fma(z, half, 1.0);
             temperatureK = MassBalance.temperature(toPa, volumeM3, massKg);
         }
         pressurePa = toPa;
-        inKg += inflowKgPerS * stepS;
-        outKg += inflowKgPerS * stepS - (massKg - before);
+        inKg += fed;
+        outKg += fed - (massKg - before);
     }
 
     /** Tries a step and returns the estimate of its error [Pa], infinite where it fails. */
@@ -203,37 +206,48 @@ final class CabinGas {
     }
 
     /**
-     * Lets relief valves that pass whatever is needed keep the differential between two limits.
+     * Goes on as {@link #step}, with relief valves that pass whatever is needed to keep the
+     * differential between two limits.
      *
      * @return true if one had to open
      */
-    boolean relieve(double outsidePa, double outsideK, double lowestPa, double highestPa) {
-        double differential = pressurePa - outsidePa;
-        if (differential > highestPa) {
-            double to = outsidePa + highestPa;
-            double kelvins =
-                    isothermal
-                            ? temperatureK
-                            : temperatureK * StrictMath.pow(to / pressurePa, 2.0 / 7.0);
-            double left = MassBalance.mass(to, volumeM3, kelvins);
-            outKg += massKg - left;
-            set(to, left, kelvins);
+    boolean stepRelieved(
+            double stepS,
+            double beforePa,
+            double afterPa,
+            double outsideTemperatureK,
+            double inflowKgPerS,
+            double areaM2,
+            double lowestPa,
+            double highestPa) {
+        double pressure = pressurePa;
+        double mass = massKg;
+        double kelvins = temperatureK;
+        double in = inKg;
+        double out = outKg;
+        step(stepS, beforePa, afterPa, outsideTemperatureK, inflowKgPerS, areaM2);
+        if (pressurePa > afterPa + highestPa) {
+            // the step anew with the valve open: what leaves has the temperature of the cabin
+            pressurePa = pressure;
+            massKg = mass;
+            temperatureK = kelvins;
+            inKg = in;
+            outKg = out;
+            follow(stepS, afterPa + highestPa, inflowKgPerS);
             return true;
         }
-        if (differential < lowestPa) {
-            double to = outsidePa + lowestPa;
-            double more = (to - pressurePa) / stage.pressurePerMass(outsideK, temperatureK);
+        double lowest = afterPa + lowestPa;
+        if (pressurePa < lowest) {
+            double perMass = stage.pressurePerMass(outsideTemperatureK, temperatureK);
+            double more = (lowest - pressurePa) / perMass;
             inKg += more;
-            double mass = massKg + more;
-            set(to, mass, MassBalance.temperature(to, volumeM3, mass));
+            massKg += more;
+            pressurePa = lowest;
+            if (!isothermal) {
+                temperatureK = MassBalance.temperature(lowest, volumeM3, massKg);
+            }
             return true;
         }
         return false;
-    }
-
-    private void set(double pressure, double mass, double kelvins) {
-        pressurePa = pressure;
-        massKg = mass;
-        temperatureK = isothermal ? temperatureK : kelvins;
     }
 }

@@ -69,7 +69,7 @@ public final class CabinIntegration {
         double massKg = MassBalance.mass(pressurePa, hull.volumeM3(), hull.cabinTemperatureK());
         double[] state = {pressurePa, massKg};
         for (int i = 0; i < samples; i++) {
-            timeS[i] = i * stepS;
+            timeS[i] = Math.min(i * stepS, flight.lengthS()); // the product may round up
             aeroplaneM[i] = flight.pressureAltitudeM(timeS[i]);
             if (i > 0) {
                 integrate(hull, areaM2, flight, air, timeS[i - 1], timeS[i], state);

@@ -8,7 +8,9 @@ import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.speed.PressureAltitudeRate;
 
 /**
- * A descent that begins some time after the cabin has passed a warning, and goes on at a rate.
+ * A descent that begins some time after the cabin has passed a warning on its way up, and goes on
+ * at a rate. A cabin that was never below the warning, as on a high field, passes none; an
+ * aeroplane that is not above the level to descend to stays where it is then.
  *
  * <p>Limits of use: figures are the caller's. Whether and how to descend is in the operator's
  * memory items and in the flight manual.

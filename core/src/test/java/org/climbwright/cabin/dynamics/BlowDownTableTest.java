@@ -1,11 +1,14 @@
 package org.climbwright.cabin.dynamics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.climbwright.testing.Agreement.printedAs;
 
 import java.util.Locale;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.cabin.CabinPressure;
+import org.climbwright.quantity.altitude.CabinAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.testing.Agreement;
 import org.climbwright.testing.Table;
 import org.junit.jupiter.api.DisplayName;
@@ -63,6 +66,29 @@ class BlowDownTableTest {
         assertThat(rate).is(printedAs(pascalsPerSecond, 9));
         assertThat(CabinPressure.cabinRate(rate, feet * 0.3048) / 0.3048 * 60.0)
                 .is(printedAs(feetPerMinute, 9));
+    }
+
+    @Test
+    @DisplayName("is empty in a finite time at the pressure outside, and never below it")
+    void toTheEnd() {
+        CabinHull hull = Flights.hull(CabinAir.ISOTHERMAL);
+        CabinAltitude from = CabinAltitude.ofFeet(8000);
+        PressureAltitude level = PressureAltitude.ofFeet(25000);
+        double nearly =
+                BlowDown.time(hull, 0.01, from, CabinAltitude.ofFeet(24999.999), level)
+                                .orElseThrow()
+                                .toNanos()
+                        / 1e9;
+        double whole =
+                BlowDown.time(hull, 0.01, from, CabinAltitude.ofFeet(25000), level)
+                                .orElseThrow()
+                                .toNanos()
+                        / 1e9;
+        assertThat(whole).isBetween(nearly, nearly + 0.05);
+        assertThat(BlowDown.time(hull, 0.01, from, CabinAltitude.ofFeet(25001), level)).isEmpty();
+        assertThatThrownBy(
+                        () -> BlowDown.time(hull, -5.0, from, CabinAltitude.ofFeet(26000), level))
+                .hasMessageContaining("area of the opening");
     }
 
     @Test

@@ -27,7 +27,7 @@ class CabinModelPropertyTest {
                 Arbitraries.oneOf(
                         Arbitraries.doubles().between(0.0, 1.0).map(CabinFailure.InflowLost::new),
                         Arbitraries.doubles()
-                                .between(0.0, 0.1)
+                                .between(0.0, 0.03)
                                 .ofScale(4)
                                 .map(CabinFailure.ValveStuck::new),
                         Arbitraries.doubles()

@@ -12,7 +12,11 @@ import java.util.stream.Stream;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.cabin.CabinHistory;
+import org.climbwright.cabin.CabinPlan;
 import org.climbwright.cabin.CabinPlan.Precedence;
+import org.climbwright.cabin.CabinRateLimits;
+import org.climbwright.cabin.CabinSchedule;
+import org.climbwright.cabin.DifferentialLimits;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.quantity.altitude.CabinAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -22,6 +26,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("A cabin that steps in time")
 class CabinModelTest {
@@ -282,6 +287,122 @@ class CabinModelTest {
     }
 
     @Test
+    @DisplayName("keeps its differential on the ground for as long as it stands there")
+    void prePressurisation() {
+        CabinModel cabin = CabinModel.onGround(hull(CabinAir.ISOTHERMAL), plan());
+        for (int i = 0; i < 600; i++) {
+            cabin.step(1.0, 1000.0 * FOOT, 285.0);
+        }
+        assertThat(cabin.differential().inPoundsPerSquareInch()).isCloseTo(0.1, within(1e-6));
+    }
+
+    @Test
+    @DisplayName(
+            "leaves the valve where it was in balance if the controller stops before the first"
+                    + " step")
+    void stoppedAtOnce() {
+        CabinModel cruising =
+                CabinModel.inFlight(
+                        hull(CabinAir.ISOTHERMAL),
+                        plan(),
+                        PressureAltitude.ofFlightLevel(350),
+                        CabinAltitude.ofFeet(7500));
+        CabinModel standing = CabinModel.onGround(hull(CabinAir.ISOTHERMAL), plan());
+        cruising.fail(new CabinFailure.ControllerStopped());
+        standing.fail(new CabinFailure.ControllerStopped());
+        for (int i = 0; i < 120; i++) {
+            cruising.step(1.0, FL350_M, OUTSIDE_K);
+            standing.step(1.0, 1000.0 * FOOT, 285.0);
+        }
+        assertThat(cruising.cabinAltitude().inFeet()).isCloseTo(7500.0, within(0.01));
+        assertThat(standing.differential().inPoundsPerSquareInch()).isCloseTo(0.1, within(1e-6));
+    }
+
+    @Test
+    @DisplayName(
+            "opens its valve where the outside has the higher pressure, and waits for no relief")
+    void opensInwards() {
+        CabinModel cabin =
+                CabinModel.inFlight(
+                        hull(CabinAir.ISOTHERMAL),
+                        plan(),
+                        PressureAltitude.ofFeet(12000),
+                        CabinAltitude.ofFeet(7500));
+        cabin.fail(new CabinFailure.InflowLost());
+        double least = 0.0;
+        for (int i = 1; i <= 180; i++) {
+            cabin.step(1.0, Math.max(1000.0, 12000.0 - i * 100.0) * FOOT, 280.0);
+            least = Math.min(least, cabin.differential().inPoundsPerSquareInch());
+            assertThat(cabin.isReliefOpen()).isFalse();
+        }
+        assertThat(least).isBetween(-0.3, -0.01);
+        assertThat(cabin.differential().inPoundsPerSquareInch()).isCloseTo(0.0, within(1e-3));
+    }
+
+    @Test
+    @DisplayName("does not get back with a second loss of inflow what it lost with the first")
+    void twoLosses() {
+        CabinModel once = flown(hull(CabinAir.ISOTHERMAL), 1200.0, 1.0);
+        CabinModel twice = flown(hull(CabinAir.ISOTHERMAL), 1200.0, 1.0);
+        once.fail(new CabinFailure.InflowLost());
+        twice.fail(new CabinFailure.InflowLost());
+        twice.fail(new CabinFailure.InflowLost(0.8));
+        for (int i = 0; i < 300; i++) {
+            once.step(1.0, FL350_M, OUTSIDE_K);
+            twice.step(1.0, FL350_M, OUTSIDE_K);
+        }
+        assertThat(twice.cabinAltitudeM()).isEqualTo(once.cabinAltitudeM());
+    }
+
+    @Test
+    @DisplayName("refuses a valve that is stuck further open than it can be")
+    void stuckTooFar() {
+        CabinModel cabin = flown(hull(CabinAir.ISOTHERMAL), 60.0, 1.0);
+        assertThatThrownBy(() -> cabin.fail(new CabinFailure.ValveStuck(0.031)))
+                .isInstanceOf(OutsideModelException.class)
+                .hasMessageContaining("from 0.0 to 0.03 m²");
+    }
+
+    @ParameterizedTest(name = "departure at {0} ft")
+    @ValueSource(doubles = {-1000, 350, 5150, 9950, 13_900})
+    @DisplayName("may have a negative relief of 0, on any field")
+    void noNegativeRelief(double feet) {
+        CabinPlan strict =
+                CabinPlan.of(
+                        CabinSchedule.isobaric(CabinAltitude.ofFeet(feet + 500.0)),
+                        new DifferentialLimits(psi(8.0), psi(8.5), psi(0.0)),
+                        CabinRateLimits.ofCommonPractice(),
+                        PressureAltitude.ofFeet(feet),
+                        PressureAltitude.ofFeet(feet),
+                        PressureAltitude.ofFlightLevel(350));
+        CabinModel cabin = CabinModel.onGround(hull(CabinAir.ISOTHERMAL), strict);
+        cabin.step(1.0, feet * FOOT, 280.0);
+        assertThat(cabin.differentialPa())
+                .isBetween(-1e-6, 500.0); // of the inflow through an open valve
+    }
+
+    @Test
+    @DisplayName(
+            "has the inflow's temperature where its relief valve stays open, whatever the step")
+    void reliefKeepsTheTemperature() {
+        CabinHull small = new CabinHull(8.0, 297.15, 0.25, 290.0, 0.0, 0.03, CabinAir.ADIABATIC);
+        for (double step : new double[] {1.0, 1.0 / 120.0}) {
+            CabinModel cabin =
+                    CabinModel.inFlight(
+                            small,
+                            plan(),
+                            PressureAltitude.ofFlightLevel(350),
+                            CabinAltitude.ofFeet(7500));
+            cabin.fail(new CabinFailure.ValveStuck(0.0));
+            for (int i = 0; i < 600.0 / step; i++) {
+                cabin.step(step, FL350_M, OUTSIDE_K);
+            }
+            assertThat(cabin.isReliefOpen()).isTrue();
+            assertThat(cabin.cabinTemperatureK()).isCloseTo(290.0, within(0.01));
+        }
+    }
+
+    @Test
     @DisplayName("refuses a step that is none, and has not changed then")
     void refuses() {
         CabinModel cabin = flown(hull(CabinAir.ISOTHERMAL), 60.0, 1.0);
@@ -294,8 +415,8 @@ class CabinModelTest {
         assertThatThrownBy(() -> cabin.step(1.0, 1000.0, 80.0))
                 .isInstanceOf(OutsideModelException.class)
                 .hasMessageContaining("temperature outside");
-        assertThat(CabinModel.covers(0.0, 1000.0, 280.0)).isFalse();
-        assertThat(CabinModel.covers(1.0, 1000.0, 280.0)).isTrue();
+        assertThat(cabin.covers(0.0, 1000.0, 280.0)).isFalse();
+        assertThat(cabin.covers(1.0, 1000.0, 280.0)).isTrue();
         assertThat(cabin).hasToString(before);
         assertThatThrownBy(
                         () ->

@@ -166,6 +166,7 @@ final class JsonReport {
         number("cabinAltitudeFt", check.cabin().inFeet());
         number("cabinRateFtPerMin", check.rate().inFeetPerMinute());
         number("differentialPsi", check.differential().inPoundsPerSquareInch());
+        // the most that is scheduled; where the relief valve opens is another number
         number("maxDifferentialPsi", plan.limits().scheduled().inPoundsPerSquareInch());
         number("reliefDifferentialPsi", plan.limits().relief().inPoundsPerSquareInch());
         json.writeStringField(

@@ -31,7 +31,7 @@ final class TextReport {
     private static final int WIDTH = 100;
     private static final String ROW = "%8s%7s%7s%7s%6s%7s%4s%6s%4s%5s%4s%7s%5s%6s%7s%7s";
 
-    private static final String CABIN_ROW = "%8s%7s%8s%8s%12s%13s%11s%12s";
+    private static final String CABIN_ROW = "%8s%7s%8s%8s%12s%13s%11s%12s  %s";
 
     private final StringBuilder text = new StringBuilder();
     private final ClimbBriefing briefing;
@@ -241,6 +241,11 @@ final class TextReport {
         CabinPlan plan = cabin.expected().plan();
         line("CABIN CHECKS, %s", plan.schedule().inWords());
         line(
+                "  from %.0f ft pressure altitude with %s on the ground, landing field at %.0f ft",
+                plan.departure().inFeet(),
+                plan.prePressurisation().text(),
+                plan.landing().inFeet());
+        line(
                 CABIN_ROW,
                 "press.",
                 "",
@@ -249,7 +254,8 @@ final class TextReport {
                 "differ-",
                 "psi left to",
                 "psi left",
-                "ft left to");
+                "ft left to",
+                "held by");
         line(
                 CABIN_ROW,
                 "alt ft",
@@ -259,7 +265,8 @@ final class TextReport {
                 "ential psi",
                 "scheduled",
                 "to relief",
-                "warning");
+                "warning",
+                "");
         for (CabinState state : cabin.checks()) {
             CabinBriefing.Margin margin = cabin.margin(state);
             line(
@@ -271,7 +278,8 @@ final class TextReport {
                     format("%.2f", state.differential().inPoundsPerSquareInch()),
                     format("%.2f", margin.toScheduled().inPoundsPerSquareInch()),
                     format("%.2f", margin.toRelief().inPoundsPerSquareInch()),
-                    format("%.0f", margin.toWarning().inFeet()));
+                    format("%.0f", margin.toWarning().inFeet()),
+                    words(state.boundBy()));
         }
         CabinState settled = cabin.expected().settled();
         paragraph(
@@ -285,15 +293,28 @@ final class TextReport {
                 "  ",
                 format(
                         "Limits: scheduled %s, relief %s, negative relief %s; cabin rate %s up, %s"
-                                + " down; warning at %.0f ft by %s.",
+                                + " down, the %s kept first; warning at %.0f ft by %s.",
                         plan.limits().scheduled().text(),
                         plan.limits().relief().text(),
                         plan.limits().negativeRelief().text(),
                         plan.rates().up().text(),
                         plan.rates().down().text(),
+                        plan.precedence() == CabinPlan.Precedence.DIFFERENTIAL_FIRST
+                                ? "differential"
+                                : "rate",
                         cabin.rule().warning().inFeet(),
                         cabin.rule().name()));
         line("");
+    }
+
+    private static String words(CabinState.BoundBy boundBy) {
+        return switch (boundBy) {
+            case SCHEDULE -> "schedule";
+            case SCHEDULED_DIFFERENTIAL -> "differential";
+            case AEROPLANE -> "aeroplane";
+            case RATE_LIMIT -> "rate limit";
+            case RELIEF_SETTING -> "relief";
+        };
     }
 
     private void sentences(String heading, List<String> sentences) {
@@ -317,7 +338,7 @@ final class TextReport {
     }
 
     private void line(String format, Object... values) {
-        text.append(format(format, values)).append('\n');
+        text.append(format(format, values).stripTrailing()).append('\n');
     }
 
     private static String known(String format, Optional<Double> value) {

@@ -21,6 +21,7 @@ module org.climbwright.core {
     exports org.climbwright.cabin.dynamics;
     exports org.climbwright.cabin.exposure;
     exports org.climbwright.gradient;
+    exports org.climbwright.gradient.procedure;
     exports org.climbwright.icing;
     exports org.climbwright.icing.ground;
     exports org.climbwright.icing.accretion;

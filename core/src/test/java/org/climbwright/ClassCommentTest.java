@@ -54,6 +54,7 @@ class ClassCommentTest {
             import org.climbwright.cabin.dynamics.*;
             import org.climbwright.cabin.exposure.*;
             import org.climbwright.gradient.*;
+            import org.climbwright.gradient.procedure.*;
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
             import org.climbwright.icing.accretion.*;
@@ -171,6 +172,7 @@ class ClassCommentTest {
                         "CabinSchedule",
                         "ClimbAngles",
                         "ClimbGradient",
+                        "DepartureCriteria",
                         "EarthCurvature",
                         "RoundedUp",
                         "WindGradients",

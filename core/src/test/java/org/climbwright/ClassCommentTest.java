@@ -40,7 +40,8 @@ class ClassCommentTest {
                     "CabinModel",
                     "CabinFailureStudy",
                     "CabinCheck",
-                    "ExpectedCabin");
+                    "ExpectedCabin",
+                    "Restrictions");
 
     private static final String IMPORTS =
             """
@@ -55,6 +56,7 @@ class ClassCommentTest {
             import org.climbwright.cabin.exposure.*;
             import org.climbwright.gradient.*;
             import org.climbwright.gradient.procedure.*;
+            import org.climbwright.gradient.restriction.*;
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
             import org.climbwright.icing.accretion.*;
@@ -164,6 +166,7 @@ class ClassCommentTest {
                         "Crossover",
                         "EddyDissipationRate",
                         "AltitudeHistory",
+                        "AltitudeRestriction",
                         "BlowDown",
                         "OrificeFlow",
                         "CabinPlan",
@@ -176,6 +179,14 @@ class ClassCommentTest {
                         "EarthCurvature",
                         "RoundedUp",
                         "WindGradients",
+                        "Clearance",
+                        "ClimbGradient",
+                        "ClimbRequirement",
+                        "Conflict",
+                        "Level",
+                        "PublishedSpeedLimits",
+                        "Restriction",
+                        "SpeedRestriction",
                         "GustLoad",
                         "FreezingLevels",
                         "IcingInterest",

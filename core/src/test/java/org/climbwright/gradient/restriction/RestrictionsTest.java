@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.util.List;
+import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.atmosphere.wind.Winds;
@@ -24,6 +25,7 @@ import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.temperature.IsaDeviation;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -188,6 +190,56 @@ class RestrictionsTest {
                                 .inMetresPerSecond(),
                         within(0.01));
         assertThat(here.heightToGain().inFeet()).isCloseTo(6000, within(6.0));
+    }
+
+    @Test
+    @DisplayName("on a cold day take the same rate on the instrument, and less height and gradient")
+    void coldDay() {
+        ClimbPath cold =
+                Scene.climb(
+                                Scene.constantRate(1500),
+                                Atmosphere.withDeviationAtEachPressure(IsaDeviation.ofKelvins(-20)),
+                                Winds.calm())
+                        .between(PressureAltitude.ofFeet(0), PressureAltitude.ofFeet(35000));
+        Restrictions restrictions =
+                Restrictions.along(cold, STANDARD, List.of(atOrAbove("A", 5, level(10))));
+        ClimbRequirement known = restrictions.fromTheBeginning().governing().orElseThrow();
+        // a row of the pitfalls, "ISA-20 at sea level: 1000 ft indicated = 931 ft true", computed
+        // from the ratio at sea level alone; half a foot less in the middle of the 1,000 ft
+        assertThat(known.heightToGain().inFeet()).isCloseTo(931.0, within(1.0));
+        ClimbState here = cold.at(cold.bottom());
+        double knots = here.groundSpeed().orElseThrow().inKnots();
+        assertThat(known.instrumentRate().orElseThrow().inFeetPerMinute())
+                .isCloseTo(1000.0 * knots / 5.0 / 60.0, within(1e-6));
+        // without a true altitude the temperatures of the path make the same height
+        ClimbState noAltitude =
+                ClimbState.ofSi(
+                        AirState.of(here.air().staticPressure(), here.air().staticAirTemperature()),
+                        0.0,
+                        here.calibratedAirspeed().inMetresPerSecond(),
+                        here.mach().number(),
+                        here.pressureAltitudeRate().inMetresPerSecond(),
+                        here.mass().inKilograms(),
+                        0.0,
+                        0.0,
+                        0.0,
+                        0.0);
+        for (double flightLevel : new double[] {10, 200, 350}) {
+            Restrictions to =
+                    Restrictions.along(
+                            cold, STANDARD, List.of(atOrAbove("A", 5, level(flightLevel))));
+            ClimbRequirement byTemperature = to.from(noAltitude).governing().orElseThrow();
+            assertThat(byTemperature.heights()).isEqualTo(Heights.TEMPERATURE);
+            // 1e-6 m: quadrature of a smooth ratio, against the closed form of the air
+            assertThat(byTemperature.heightToGain().inMetres())
+                    .isCloseTo(
+                            to.fromTheBeginning()
+                                    .governing()
+                                    .orElseThrow()
+                                    .heightToGain()
+                                    .inMetres(),
+                            within(1e-6));
+        }
     }
 
     @Test

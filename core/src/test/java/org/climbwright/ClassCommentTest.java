@@ -57,6 +57,7 @@ class ClassCommentTest {
             import org.climbwright.gradient.*;
             import org.climbwright.gradient.procedure.*;
             import org.climbwright.gradient.restriction.*;
+            import org.climbwright.gradient.leveling.*;
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
             import org.climbwright.icing.accretion.*;
@@ -191,6 +192,11 @@ class ClassCommentTest {
                         "FreezingLevels",
                         "IcingInterest",
                         "CylinderInCloud",
+                        "CaptureLaw",
+                        "LevelOff",
+                        "LevelOffLead",
+                        "LevelOffPlan",
+                        "LevelOffRule",
                         "LiftingCondensationLevel",
                         "MoistAir",
                         "OxygenRuleSet",

@@ -23,6 +23,7 @@ module org.climbwright.core {
     exports org.climbwright.gradient;
     exports org.climbwright.gradient.procedure;
     exports org.climbwright.gradient.restriction;
+    exports org.climbwright.gradient.cloudtop;
     exports org.climbwright.gradient.leveling;
     exports org.climbwright.icing;
     exports org.climbwright.icing.ground;

@@ -57,6 +57,7 @@ class ClassCommentTest {
             import org.climbwright.gradient.*;
             import org.climbwright.gradient.procedure.*;
             import org.climbwright.gradient.restriction.*;
+            import org.climbwright.gradient.cloudtop.*;
             import org.climbwright.gradient.leveling.*;
             import org.climbwright.icing.*;
             import org.climbwright.icing.ground.*;
@@ -163,6 +164,7 @@ class ClassCommentTest {
                         "CabinAltitudeRule",
                         "CabinHistory",
                         "CloudLayer",
+                        "CloudTop",
                         "ContinuousMaximum",
                         "Crossover",
                         "EddyDissipationRate",

@@ -1,0 +1,216 @@
+package org.climbwright.gradient.cloudtop;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.climbwright.gradient.cloudtop.CloudTop.Answer;
+import org.climbwright.gradient.cloudtop.CloudTop.AtNearEdge;
+import org.climbwright.gradient.cloudtop.CloudTop.Margin;
+import org.climbwright.numeric.BracketingSolver;
+import org.climbwright.path.ClimbPath;
+import org.climbwright.path.ClimbState;
+import org.climbwright.path.Side;
+import org.climbwright.quantity.altitude.AltitudeChange;
+import org.climbwright.quantity.altitude.GeometricAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.path.GroundDistance;
+import org.jspecify.annotations.Nullable;
+
+/** The margins of a climb over a cloud, searched by level between the edges. */
+final class CloudCrossing {
+    private static final double TOLERANCE_M = 1e-7;
+    private static final double STEP_M = 100.0;
+
+    private final ClimbPath path;
+    private final CloudAhead cloud;
+    private final double growthMps;
+    private final double bottomM;
+    private final double endM;
+    private final boolean isAllKnown;
+    private final List<String> reasons = new ArrayList<>();
+
+    CloudCrossing(ClimbPath path, CloudAhead cloud) {
+        this.path = path;
+        this.cloud = cloud;
+        this.growthMps = cloud.growth().inMetresPerSecond();
+        this.bottomM = path.bottom().inMetres();
+        this.isAllKnown = isKnown(path.top().inMetres());
+        this.endM = isAllKnown ? path.top().inMetres() : highestKnown();
+    }
+
+    CloudTop assess(double clearanceM) {
+        if (!isKnown(bottomM)) {
+            reasons.add("distance or true altitude is not known where the climb begins");
+            return unknown();
+        }
+        double error = cloud.distanceError().inMetres();
+        double near = cloud.nearEdge().inMetres();
+        double far = cloud.farEdge().inMetres();
+        double from = Math.max(0.0, near - error);
+        double end = distance(endM);
+        if (near < error) {
+            reasons.add("within the error of its distance the cloud begins where the climb does");
+        }
+        if (from > end) {
+            reasons.add(cut(end));
+            return unknown();
+        }
+        Extremes whole = Extremes.of(this, level(from), level(far + error));
+        Extremes given = near <= end ? Extremes.of(this, level(near), level(far)) : whole;
+        boolean isCut = far + error > end;
+        if (isCut) {
+            reasons.add(cut(end));
+        }
+        Margin overCloud = margin(given.least(), whole.least(), whole.most());
+        Margin atEdge = null;
+        AtNearEdge where = AtNearEdge.NOT_KNOWN;
+        if (near <= end) {
+            Extremes edge = Extremes.of(this, level(from), level(near + error));
+            double asGiven = margin(level(near));
+            atEdge = margin(asGiven, edge.least(), edge.most());
+            where = where(level(near), asGiven);
+        }
+        Answer answer = answer(whole.least(), isCut, clearanceM);
+        ClimbState worst = state(whole.leastAtM());
+        reasons.add(
+                "the least margin is "
+                        + AltitudeChange.ofMetres(whole.least()).text()
+                        + ", at "
+                        + GroundDistance.ofMetres(distance(whole.leastAtM())).text()
+                        + " and "
+                        + worst.pressureAltitude().text()
+                        + "; for the cloud as given "
+                        + AltitudeChange.ofMetres(given.least()).text());
+        return new CloudTop(
+                answer,
+                where,
+                atEdge,
+                overCloud,
+                AltitudeChange.ofMetres(growthMps * worst.timeS()),
+                reasons);
+    }
+
+    private Answer answer(double least, boolean isCut, double clearanceM) {
+        if (Double.isNaN(clearanceM)) {
+            reasons.add("no clearance was given, and so there is no verdict");
+            return isCut ? Answer.CANNOT_BE_TOLD : Answer.NO_VERDICT;
+        }
+        reasons.add("the clearance wanted is " + AltitudeChange.ofMetres(clearanceM).text());
+        if (least <= 0.0) {
+            return Answer.DOES_NOT_TOP;
+        }
+        if (isCut) {
+            return Answer.CANNOT_BE_TOLD;
+        }
+        return least >= clearanceM ? Answer.TOPS_BY_CLEARANCE : Answer.TOPS_BY_LESS;
+    }
+
+    private AtNearEdge where(double levelM, double marginM) {
+        if (marginM > 0.0) {
+            return AtNearEdge.ABOVE;
+        }
+        if (trueAltitude(state(levelM)) < cloud.base().inMetres()) {
+            reasons.add("at the near edge the aeroplane is below the base");
+            return AtNearEdge.BELOW;
+        }
+        reasons.add("the cloud is entered: at its near edge the aeroplane is between base and top");
+        return AtNearEdge.INSIDE;
+    }
+
+    private CloudTop unknown() {
+        @Nullable Margin none = null;
+        return new CloudTop(Answer.CANNOT_BE_TOLD, AtNearEdge.NOT_KNOWN, none, none, null, reasons);
+    }
+
+    private String cut(double endDistanceM) {
+        String distance = GroundDistance.ofMetres(endDistanceM).text();
+        return isAllKnown
+                ? "the climb ends before the end of the cloud, after "
+                        + distance
+                        + ": "
+                        + path.endsBecause()
+                : "from "
+                        + distance
+                        + " on the wind or the true altitude is not known, and so no margin";
+    }
+
+    private static Margin margin(double asGiven, double least, double most) {
+        return new Margin(
+                AltitudeChange.ofMetres(asGiven),
+                AltitudeChange.ofMetres(least),
+                AltitudeChange.ofMetres(most));
+    }
+
+    double margin(double levelM) {
+        ClimbState state = state(levelM);
+        return trueAltitude(state) - cloud.top().inMetres() - growthMps * state.timeS();
+    }
+
+    /** By how much the climb is faster than the top grows [m/s]: where it is 0, a margin turns. */
+    double gain(double levelM, Side side) {
+        return path.at(PressureAltitude.ofMetres(levelM), side).geometricRate().inMetresPerSecond()
+                - growthMps;
+    }
+
+    /** Two levels, and between them all at which the margin may turn. */
+    List<Double> points(double fromM, double toM) {
+        List<Double> points = new ArrayList<>();
+        points.add(fromM);
+        for (double bend : path.bendsM()) {
+            if (bend > fromM && bend < toM) {
+                divide(points, bend);
+            }
+        }
+        divide(points, toM);
+        return points;
+    }
+
+    private static void divide(List<Double> points, double next) {
+        double last = points.get(points.size() - 1);
+        int parts = (int) Math.ceil((next - last) / STEP_M);
+        for (int i = 1; i < parts; i++) {
+            points.add(last + (next - last) * i / parts);
+        }
+        points.add(next);
+    }
+
+    private double level(double distanceM) {
+        if (distanceM <= 0.0) {
+            return bottomM;
+        }
+        if (distanceM >= distance(endM)) {
+            return endM;
+        }
+        return BracketingSolver.solve(h -> distance(h) - distanceM, bottomM, endM, TOLERANCE_M);
+    }
+
+    private boolean isKnown(double levelM) {
+        ClimbState state = state(levelM);
+        return state.distance().isPresent() && state.air().geometricAltitude().isPresent();
+    }
+
+    private double highestKnown() {
+        double known = bottomM;
+        double unknown = path.top().inMetres();
+        while (unknown - known > TOLERANCE_M) {
+            double middle = 0.5 * (known + unknown);
+            if (isKnown(middle)) {
+                known = middle;
+            } else {
+                unknown = middle;
+            }
+        }
+        return known;
+    }
+
+    private double distance(double levelM) {
+        return state(levelM).distance().orElseThrow().inMetres();
+    }
+
+    private static double trueAltitude(ClimbState state) {
+        return state.air().geometricAltitude().map(GeometricAltitude::inMetres).orElseThrow();
+    }
+
+    private ClimbState state(double levelM) {
+        return path.at(PressureAltitude.ofMetres(levelM), Side.BELOW);
+    }
+}

@@ -183,7 +183,6 @@ class ClassCommentTest {
                         "RoundedUp",
                         "WindGradients",
                         "Clearance",
-                        "ClimbGradient",
                         "ClimbRequirement",
                         "Conflict",
                         "Level",

@@ -11,6 +11,10 @@ import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.briefing.ClimbEvent.Kind;
 import org.climbwright.cabin.CabinState;
+import org.climbwright.gradient.cloudtop.CloudTop;
+import org.climbwright.gradient.leveling.LevelOffPlan;
+import org.climbwright.gradient.restriction.RestrictionOutcome;
+import org.climbwright.gradient.restriction.Restrictions;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingSpan;
 import org.climbwright.icing.ProtectedPart;
@@ -36,6 +40,8 @@ import org.climbwright.sounding.Sounding;
  * briefing.levels()            // each 2,000 ft and each event, upwards
  * briefing.iceProtection()      // icing conditions, and by when protection should be on
  * briefing.cabin()             // what to read of the cabin at each check
+ * briefing.restrictions()      // met or missed, by how much, and what they take
+ * briefing.levelOff()          // where to reduce the rate before the level
  * briefing.limits()            // what this is good for, and what not
  * }</pre>
  */
@@ -58,6 +64,10 @@ public final class ClimbBriefing {
                     "Cabin figures are those of a controller without lag or fault, on the settings"
                             + " given. They diagnose nothing: checklists and memory items are the"
                             + " operator's.",
+                    "Restrictions and clearances are those given, on the QNH told here: the"
+                        + " clearance and the published procedure say what is to be kept. A cloud"
+                        + " is as it was given, and coming over it by a figure is no more than"
+                        + " that.",
                     "Rates are those of the table, in whatever air; a change of speed is taken as"
                             + " immediate, turns and the loss of mass by fuel are left out.",
                     "An altimeter shows the true altitude only at the aerodrome of its QNH.");
@@ -69,6 +79,9 @@ public final class ClimbBriefing {
     private final List<IsothermCrossing> freezingLevels;
     private final List<ProtectionAdvice> iceProtection;
     private final Optional<CabinBriefing> cabin;
+    private final Restrictions restrictions;
+    private final Optional<LevelOffPlan> levelOff;
+    private final Optional<CloudTop> cloudTop;
     private final List<BriefingLevel> levels;
     private final List<String> notes;
 
@@ -103,6 +116,15 @@ public final class ClimbBriefing {
                                                 path,
                                                 planned.between(path.bottom(), plan.level()),
                                                 checksAndTop()));
+        this.restrictions = Restrictions.along(path, qnh, plan.restrictions());
+        this.levelOff =
+                plan.levelOff()
+                        .filter(planned -> path.top().equals(plan.level()))
+                        .map(
+                                planned ->
+                                        LevelOffPlan.along(
+                                                path, path.top(), planned.rule(), planned.lead()));
+        this.cloudTop = plan.cloud().map(cloud -> cloud.along(path));
         this.levels = gather(schedule);
         this.notes = new BriefingNotes(this).sentences();
     }
@@ -153,6 +175,7 @@ public final class ClimbBriefing {
         gatherAltimeter(collector);
         gatherAir(collector);
         gatherIcing(collector);
+        gatherRestrictions(collector);
         return collector.levels(qnh, plan.aerodrome().transitionAltitude());
     }
 
@@ -289,6 +312,28 @@ public final class ClimbBriefing {
         }
     }
 
+    private void gatherRestrictions(LevelCollector collector) {
+        for (RestrictionOutcome outcome : restrictions.outcomes()) {
+            outcome.predicted()
+                    .ifPresent(
+                            level ->
+                                    collector.event(
+                                            level,
+                                            Kind.RESTRICTION,
+                                            outcome.restriction().name()
+                                                    + ": "
+                                                    + outcome.verdict()
+                                                            .name()
+                                                            .toLowerCase(Locale.ROOT)
+                                                            .replace('_', ' ')));
+        }
+        levelOff.flatMap(LevelOffPlan::levelWhereReducing)
+                .ifPresent(
+                        level ->
+                                collector.event(
+                                        level, Kind.LEVEL_OFF, "reduce the rate from here"));
+    }
+
     private void gatherSpan(LevelCollector collector, IcingSpan span, String part) {
         String what =
                 switch (span.answer()) {
@@ -399,6 +444,33 @@ public final class ClimbBriefing {
      */
     public Optional<CabinBriefing> cabin() {
         return cabin;
+    }
+
+    /**
+     * Returns what the climb makes of the restrictions of the plan.
+     *
+     * @return the answers; with no outcomes where the plan has no restrictions
+     */
+    public Restrictions restrictions() {
+        return restrictions;
+    }
+
+    /**
+     * Returns how the level is captured.
+     *
+     * @return the plan; empty where none was asked for, or the climb does not get to its level
+     */
+    public Optional<LevelOffPlan> levelOff() {
+        return levelOff;
+    }
+
+    /**
+     * Returns what the climb makes of the cloud ahead.
+     *
+     * @return the answer; empty where the plan has no cloud
+     */
+    public Optional<CloudTop> cloudTop() {
+        return cloudTop;
     }
 
     /**

@@ -40,6 +40,10 @@ public record ClimbEvent(Kind kind, String text) {
         CHECK,
         /** What the cabin should show at a check. */
         CABIN,
+        /** A point with a restriction. */
+        RESTRICTION,
+        /** Where the rate is to be reduced before the level. */
+        LEVEL_OFF,
         /** The table of rates jumps. */
         RATE_JUMP,
         /** The climb ends. */

@@ -3,6 +3,7 @@ package org.climbwright.briefing;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.climbwright.gradient.restriction.Restriction;
 import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.path.ClimbRates;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -24,6 +25,9 @@ import org.climbwright.sounding.UnobservedWind;
  * @param track the track, kept all the way
  * @param iceProtection what is to be protected from ice, and how: engines, airframe, or neither
  * @param cabin how its cabin is to be pressurised; empty where it is not
+ * @param restrictions altitudes and speeds to keep at points along the track, in any order
+ * @param levelOff how the level is to be captured; empty where nobody asks
+ * @param cloud a cloud ahead; empty where nobody asks
  * @param unobservedWind what to take where no wind was observed
  * @param smallestInversion how much warmer the top of an inversion must be to be told
  */
@@ -36,6 +40,9 @@ public record ClimbPlan(
         TrueDirection track,
         List<ProtectionPlan> iceProtection,
         Optional<PlannedCabin> cabin,
+        List<Restriction> restrictions,
+        Optional<PlannedLevelOff> levelOff,
+        Optional<PlannedCloud> cloud,
         UnobservedWind unobservedWind,
         TemperatureDifference smallestInversion) {
 
@@ -50,6 +57,9 @@ public record ClimbPlan(
      * @param track see above
      * @param iceProtection see above
      * @param cabin see above
+     * @param restrictions see above
+     * @param levelOff see above
+     * @param cloud see above
      * @param unobservedWind see above
      * @param smallestInversion see above
      */
@@ -62,13 +72,17 @@ public record ClimbPlan(
         Objects.requireNonNull(track, "track");
         iceProtection = List.copyOf(iceProtection);
         Objects.requireNonNull(cabin, "cabin");
+        restrictions = List.copyOf(restrictions);
+        Objects.requireNonNull(levelOff, "levelOff");
+        Objects.requireNonNull(cloud, "cloud");
         Objects.requireNonNull(unobservedWind, "unobservedWind");
         Objects.requireNonNull(smallestInversion, "smallestInversion");
     }
 
     /**
-     * Returns a plan without ice protection and without a cabin under pressure, for which a wind
-     * that nobody observed is not known and an inversion of 1 K is told.
+     * Returns a plan without ice protection and without a cabin under pressure, without
+     * restrictions, level-off and cloud, for which a wind that nobody observed is not known and an
+     * inversion of 1 K is told.
      *
      * @param aerodrome where it begins
      * @param rates the aeroplane's rates of climb
@@ -94,6 +108,9 @@ public record ClimbPlan(
                 track,
                 List.of(),
                 Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
                 UnobservedWind.NOT_KNOWN,
                 TemperatureDifference.ofKelvins(1));
     }
@@ -114,6 +131,9 @@ public record ClimbPlan(
                 track,
                 iceProtection,
                 cabin,
+                restrictions,
+                levelOff,
+                cloud,
                 unobservedWind,
                 smallestInversion);
     }
@@ -134,6 +154,9 @@ public record ClimbPlan(
                 track,
                 other,
                 cabin,
+                restrictions,
+                levelOff,
+                cloud,
                 unobservedWind,
                 smallestInversion);
     }
@@ -154,6 +177,9 @@ public record ClimbPlan(
                 track,
                 iceProtection,
                 Optional.of(other),
+                restrictions,
+                levelOff,
+                cloud,
                 unobservedWind,
                 smallestInversion);
     }
@@ -174,6 +200,9 @@ public record ClimbPlan(
                 track,
                 iceProtection,
                 cabin,
+                restrictions,
+                levelOff,
+                cloud,
                 other,
                 smallestInversion);
     }
@@ -194,7 +223,79 @@ public record ClimbPlan(
                 track,
                 iceProtection,
                 cabin,
+                restrictions,
+                levelOff,
+                cloud,
                 unobservedWind,
                 other);
+    }
+
+    /**
+     * Returns this plan with restrictions.
+     *
+     * @param other altitudes and speeds to keep
+     * @return a copy that differs in it
+     */
+    public ClimbPlan withRestrictions(List<Restriction> other) {
+        return new ClimbPlan(
+                aerodrome,
+                rates,
+                mass,
+                speeds,
+                level,
+                track,
+                iceProtection,
+                cabin,
+                other,
+                levelOff,
+                cloud,
+                unobservedWind,
+                smallestInversion);
+    }
+
+    /**
+     * Returns this plan that captures its level in some way.
+     *
+     * @param other how
+     * @return a copy that differs in it
+     */
+    public ClimbPlan withLevelOff(PlannedLevelOff other) {
+        return new ClimbPlan(
+                aerodrome,
+                rates,
+                mass,
+                speeds,
+                level,
+                track,
+                iceProtection,
+                cabin,
+                restrictions,
+                Optional.of(other),
+                cloud,
+                unobservedWind,
+                smallestInversion);
+    }
+
+    /**
+     * Returns this plan with a cloud ahead.
+     *
+     * @param other the cloud, and by how much to come over it
+     * @return a copy that differs in it
+     */
+    public ClimbPlan withCloud(PlannedCloud other) {
+        return new ClimbPlan(
+                aerodrome,
+                rates,
+                mass,
+                speeds,
+                level,
+                track,
+                iceProtection,
+                cabin,
+                restrictions,
+                levelOff,
+                Optional.of(other),
+                unobservedWind,
+                smallestInversion);
     }
 }

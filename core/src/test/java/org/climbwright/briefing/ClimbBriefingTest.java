@@ -9,11 +9,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.briefing.ClimbEvent.Kind;
 import org.climbwright.cabin.CabinPlan;
 import org.climbwright.cabin.CabinRateLimits;
 import org.climbwright.cabin.CabinState;
 import org.climbwright.cabin.DifferentialLimits;
+import org.climbwright.gradient.cloudtop.CloudAhead;
+import org.climbwright.gradient.cloudtop.CloudTop;
+import org.climbwright.gradient.leveling.LevelOffLead;
+import org.climbwright.gradient.leveling.LevelOffPlan;
+import org.climbwright.gradient.leveling.LevelOffRule;
+import org.climbwright.gradient.restriction.AltitudeRestriction;
+import org.climbwright.gradient.restriction.Level;
+import org.climbwright.gradient.restriction.Restriction;
+import org.climbwright.gradient.restriction.RestrictionOutcome;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingRule;
 import org.climbwright.icing.IcingSpan;
@@ -21,19 +31,23 @@ import org.climbwright.icing.ProtectionAdvice;
 import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.icing.VisibleMoisture;
 import org.climbwright.path.ClimbRates;
+import org.climbwright.path.ClimbState;
 import org.climbwright.path.Scene;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
+import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.humidity.RelativeHumidity;
+import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.pressure.DifferentialPressure;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.speed.GeometricRate;
 import org.climbwright.quantity.speed.Mach;
 import org.climbwright.sounding.Sounding;
 import org.climbwright.sounding.SoundingLevel;
@@ -143,6 +157,61 @@ class ClimbBriefingTest {
         assertThat(pressurised.levels().get(pressurised.levels().size() - 1).events())
                 .extracting(ClimbEvent::kind)
                 .contains(Kind.CABIN);
+    }
+
+    @Test
+    @DisplayName("holds a restriction on QNH against the reading on QNH, not the pressure altitude")
+    void restrictionOnQnh() {
+        ClimbBriefing first = ClimbBriefing.of(plan(30000), AIR);
+        ClimbState there = first.path().at(PressureAltitude.ofFeet(6000));
+        double reading = Altimetry.altitudeOnQnh(there.pressureAltitude(), first.qnh()).inFeet();
+        assertThat(reading).isNotCloseTo(6000.0, within(5.0));
+        Restriction atReading =
+                Restriction.of(
+                        "invented",
+                        there.distance().orElseThrow(),
+                        AltitudeRestriction.atOrAbove(Level.of(AltitudeOnQnh.ofFeet(reading - 1))));
+        ClimbBriefing restricted =
+                ClimbBriefing.of(plan(30000).withRestrictions(List.of(atReading)), AIR);
+        RestrictionOutcome outcome = restricted.restrictions().outcomes().get(0);
+        assertThat(outcome.altitudeMargin().orElseThrow().inFeet()).isCloseTo(1.0, within(1e-3));
+        assertThat(restricted.levels().stream().flatMap(level -> level.events().stream()))
+                .extracting(ClimbEvent::text)
+                .contains("invented: met");
+    }
+
+    @Test
+    @DisplayName("plans the level-off where the climb gets to its level, and only there")
+    void levelOff() {
+        PlannedLevelOff planned =
+                new PlannedLevelOff(LevelOffRule.tradeFigure(), LevelOffLead.tenPercent());
+        ClimbBriefing reached = ClimbBriefing.of(plan(10000).withLevelOff(planned), AIR);
+        LevelOffPlan plan = reached.levelOff().orElseThrow();
+        assertThat(plan.isReducedForRule()).isTrue();
+        assertThat(plan.rateInForce().inFeetPerMinute()).isCloseTo(1500.0, within(1e-6));
+        assertThat(plan.beginsReducing().inFeet()).isGreaterThan(1000.0);
+        ClimbBriefing tooHigh = ClimbBriefing.of(plan(41000).withLevelOff(planned), AIR);
+        assertThat(tooHigh.levelOff()).isEmpty();
+    }
+
+    @Test
+    @DisplayName(
+            "answers for a cloud with margins, and with no verdict where nobody gave a clearance")
+    void cloud() {
+        CloudAhead cloud =
+                new CloudAhead(
+                        GeometricAltitude.ofFeet(3000),
+                        GeometricAltitude.ofFeet(6000),
+                        GroundDistance.ofNauticalMiles(20),
+                        GroundDistance.ofNauticalMiles(22),
+                        GeometricRate.ofFeetPerMinute(0),
+                        GroundDistance.ofNauticalMiles(1));
+        ClimbBriefing asked =
+                ClimbBriefing.of(
+                        plan(30000).withCloud(new PlannedCloud(cloud, Optional.empty())), AIR);
+        assertThat(asked.cloudTop().orElseThrow().answer())
+                .isIn(CloudTop.Answer.NO_VERDICT, CloudTop.Answer.CANNOT_BE_TOLD);
+        assertThat(briefing.cloudTop()).isEmpty();
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.climbwright.gradient.cloudtop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.climbwright.gradient.cloudtop.CloudTop.Answer;
 import org.climbwright.gradient.cloudtop.CloudTop.AtNearEdge;
 import org.climbwright.gradient.cloudtop.CloudTop.Margin;
@@ -73,13 +74,13 @@ final class CloudCrossing {
         ClimbState worst = state(whole.leastAtM());
         reasons.add(
                 "the least margin is "
-                        + AltitudeChange.ofMetres(whole.least()).text()
+                        + feet(whole.least())
                         + ", at "
-                        + GroundDistance.ofMetres(distance(whole.leastAtM())).text()
+                        + miles(distance(whole.leastAtM()))
                         + " and "
-                        + worst.pressureAltitude().text()
+                        + feet(worst.pressureAltitude().inMetres())
                         + "; for the cloud as given "
-                        + AltitudeChange.ofMetres(given.least()).text());
+                        + feet(given.least()));
         return new CloudTop(
                 answer,
                 where,
@@ -94,7 +95,7 @@ final class CloudCrossing {
             reasons.add("no clearance was given, and so there is no verdict");
             return isCut ? Answer.CANNOT_BE_TOLD : Answer.NO_VERDICT;
         }
-        reasons.add("the clearance wanted is " + AltitudeChange.ofMetres(clearanceM).text());
+        reasons.add("the clearance wanted is " + feet(clearanceM));
         if (least <= 0.0) {
             return Answer.DOES_NOT_TOP;
         }
@@ -122,7 +123,7 @@ final class CloudCrossing {
     }
 
     private String cut(double endDistanceM) {
-        String distance = GroundDistance.ofMetres(endDistanceM).text();
+        String distance = miles(endDistanceM);
         return isAllKnown
                 ? "the climb ends before the end of the cloud, after "
                         + distance
@@ -212,5 +213,14 @@ final class CloudCrossing {
 
     private ClimbState state(double levelM) {
         return path.at(PressureAltitude.ofMetres(levelM), Side.BELOW);
+    }
+
+    private static String feet(double metres) {
+        return String.format(Locale.ROOT, "%.0f ft", AltitudeChange.ofMetres(metres).inFeet());
+    }
+
+    private static String miles(double metres) {
+        return String.format(
+                Locale.ROOT, "%.1f NM", GroundDistance.ofMetres(metres).inNauticalMiles());
     }
 }

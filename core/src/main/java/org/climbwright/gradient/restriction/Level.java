@@ -135,8 +135,8 @@ public final class Level implements Serializable {
     /**
      * Returns the level for reading.
      *
-     * @return a text such as {@code "3000 ft on QNH"} or {@code "FL120"}; may change between
-     *     versions
+     * @return a text such as {@code "3000 ft on QNH"}, {@code "FL120"} or, between whole levels,
+     *     {@code "12050 ft on the standard setting"}; may change between versions
      */
     @Override
     public String toString() {
@@ -145,7 +145,9 @@ public final class Level implements Serializable {
         }
         double level = PressureAltitude.ofMetres(metres).inFlightLevels();
         boolean isWhole = Math.abs(level - Math.rint(level)) < 0.0005;
-        return "FL" + String.format(Locale.ROOT, isWhole ? "%03.0f" : "%07.3f", level);
+        return isWhole
+                ? "FL" + String.format(Locale.ROOT, "%03.0f", level)
+                : Figures.feet(metres) + " on the standard setting";
     }
 
     private Object readResolve() {

@@ -174,7 +174,7 @@ class ProcedureTableTest {
             return;
         }
         int number = Integer.parseInt(engines);
-        for (ClimbRequirement requirement : ClimbRequirement.values()) {
+        for (CertificationGradient requirement : CertificationGradient.values()) {
             if (requirement.rule().equals(section)) {
                 is(requirement.least(number).inPercent(), value.replace("positive (>0)", "0"));
                 return;

@@ -17,18 +17,27 @@ import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.briefing.ClimbEvent;
 import org.climbwright.cabin.CabinPlan;
 import org.climbwright.cabin.CabinState;
+import org.climbwright.gradient.cloudtop.CloudTop;
+import org.climbwright.gradient.leveling.LevelOffPlan;
+import org.climbwright.gradient.restriction.ClimbRequirement;
+import org.climbwright.gradient.restriction.Level;
+import org.climbwright.gradient.restriction.Restriction;
+import org.climbwright.gradient.restriction.RestrictionOutcome;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingSpan;
 import org.climbwright.icing.ProtectionAdvice;
 import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.path.ClimbState;
+import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.path.GroundGradient;
+import org.climbwright.quantity.speed.AirspeedDifference;
 import org.climbwright.quantity.speed.AlongTrackWind;
 import org.climbwright.quantity.speed.GroundSpeed;
+import org.climbwright.quantity.speed.PressureAltitudeRate;
 import org.climbwright.sounding.IsothermCrossing;
 import org.climbwright.unit.UnitText;
 
@@ -81,6 +90,15 @@ final class JsonReport {
             }
         }
         json.writeEndArray();
+        json.writeArrayFieldStart("restrictions");
+        for (RestrictionOutcome outcome : briefing.restrictions().outcomes()) {
+            write(outcome);
+        }
+        json.writeEndArray();
+        json.writeFieldName("levelOff");
+        writeLevelOff(briefing.levelOff());
+        json.writeFieldName("cloudTop");
+        writeCloudTop(briefing.cloudTop());
         texts("notes", briefing.notes());
         texts("limits", briefing.limits());
         json.writeEndObject();
@@ -157,6 +175,71 @@ final class JsonReport {
             }
         }
         json.writeEndArray();
+    }
+
+    private void write(RestrictionOutcome outcome) throws IOException {
+        Restriction restriction = outcome.restriction();
+        json.writeStartObject();
+        json.writeStringField("name", restriction.name());
+        number("distanceNm", restriction.distance().inNauticalMiles());
+        json.writeStringField(
+                "required",
+                restriction
+                        .altitude()
+                        .map(Object::toString)
+                        .or(() -> restriction.speed().map(Object::toString))
+                        .orElse(""));
+        number("predictedFt", outcome.reading().map(Level::inFeet));
+        number("marginFt", outcome.altitudeMargin().map(AltitudeChange::inFeet));
+        number("marginKn", outcome.speedMargin().map(AirspeedDifference::inKnots));
+        number(
+                "requiredGradientFtPerNm",
+                outcome.required().map(need -> need.gradient().inFeetPerNauticalMile()));
+        number(
+                "requiredRateFtPerMin",
+                outcome.required()
+                        .flatMap(ClimbRequirement::instrumentRate)
+                        .map(PressureAltitudeRate::inFeetPerMinute));
+        json.writeStringField(
+                "verdict", outcome.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        texts("reasons", outcome.reasons());
+        json.writeEndObject();
+    }
+
+    private void writeLevelOff(Optional<LevelOffPlan> known) throws IOException {
+        if (known.isEmpty()) {
+            json.writeNull();
+            return;
+        }
+        LevelOffPlan plan = known.get();
+        json.writeStartObject();
+        json.writeStringField("rule", plan.rule().name());
+        json.writeStringField("lead", plan.lead().toString());
+        number("arrivalRateFtPerMin", plan.arrival().inFeetPerMinute());
+        number("rateInForceFtPerMin", plan.rateInForce().inFeetPerMinute());
+        number("beginsReducingFtToGo", plan.beginsReducing().inFeet());
+        number("beginsLevellingFtToGo", plan.beginsLevelling().inFeet());
+        number("timeInForceS", plan.timeInForce().toNanos() / 1e9);
+        number("costS", plan.cost().toNanos() / 1e9);
+        texts("remarks", plan.remarks());
+        json.writeEndObject();
+    }
+
+    private void writeCloudTop(Optional<CloudTop> known) throws IOException {
+        if (known.isEmpty()) {
+            json.writeNull();
+            return;
+        }
+        CloudTop top = known.get();
+        json.writeStartObject();
+        json.writeStringField(
+                "answer", top.answer().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        number("nearEdgeMarginFt", top.nearEdge().map(margin -> margin.asGiven().inFeet()));
+        number("nearEdgeLeastMarginFt", top.nearEdge().map(margin -> margin.least().inFeet()));
+        number("overCloudMarginFt", top.overCloud().map(margin -> margin.asGiven().inFeet()));
+        number("overCloudLeastMarginFt", top.overCloud().map(margin -> margin.least().inFeet()));
+        texts("reasons", top.reasons());
+        json.writeEndObject();
     }
 
     private void write(CabinState check, CabinPlan plan) throws IOException {

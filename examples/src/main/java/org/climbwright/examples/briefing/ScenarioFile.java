@@ -16,11 +16,14 @@ import java.util.Optional;
 import org.climbwright.briefing.Aerodrome;
 import org.climbwright.briefing.ClimbPlan;
 import org.climbwright.briefing.PlannedCabin;
+import org.climbwright.briefing.PlannedCloud;
+import org.climbwright.briefing.PlannedLevelOff;
 import org.climbwright.briefing.ScheduledSpeeds;
 import org.climbwright.cabin.CabinPlan;
 import org.climbwright.cabin.CabinRateLimits;
 import org.climbwright.cabin.CabinSchedule;
 import org.climbwright.cabin.DifferentialLimits;
+import org.climbwright.gradient.cloudtop.CloudAhead;
 import org.climbwright.icing.IcingRule;
 import org.climbwright.icing.ProtectionMethod;
 import org.climbwright.icing.ProtectionPlan;
@@ -29,9 +32,11 @@ import org.climbwright.path.ClimbRates;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.CabinAltitude;
+import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.humidity.RelativeHumidity;
+import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
@@ -145,7 +150,20 @@ final class ScenarioFile {
                                 toml.value("air.unobserved_wind", ScenarioFile::unobservedWind))
                         .withSmallestInversion(
                                 toml.value("air.smallest_inversion", TemperatureDifference::parse));
-        return toml.has("cabin") ? plan.withCabin(readCabin()) : plan;
+        if (toml.has("cabin")) {
+            plan = plan.withCabin(readCabin());
+        }
+        if (toml.has("restrictions")) {
+            plan = plan.withRestrictions(toml.rows("restrictions.rows", RestrictionRow::read));
+        }
+        if (toml.has("level_off")) {
+            plan =
+                    plan.withLevelOff(
+                            new PlannedLevelOff(
+                                    toml.value("level_off.rule", RestrictionRow::rule),
+                                    toml.value("level_off.lead", RestrictionRow::lead)));
+        }
+        return toml.has("cloud") ? plan.withCloud(readCloud()) : plan;
     }
 
     /**
@@ -187,6 +205,18 @@ final class ScenarioFile {
                                 airframe,
                                 toml.value("icing.airframe.lead", ScenarioFile::duration),
                                 minimumOff));
+    }
+
+    private PlannedCloud readCloud() {
+        GeometricAltitude base = toml.value("cloud.base", GeometricAltitude::parse);
+        GeometricAltitude top = toml.value("cloud.top", GeometricAltitude::parse);
+        GroundDistance near = toml.value("cloud.near_edge", GroundDistance::parse);
+        GroundDistance far = toml.value("cloud.far_edge", GroundDistance::parse);
+        GeometricRate growth = toml.value("cloud.growth", GeometricRate::parse);
+        GroundDistance error = toml.value("cloud.distance_error", GroundDistance::parse);
+        return new PlannedCloud(
+                toml.checked("cloud", () -> new CloudAhead(base, top, near, far, growth, error)),
+                toml.optional("cloud.clearance", AltitudeChange::parse));
     }
 
     private PlannedCabin readCabin() {

@@ -1,5 +1,6 @@
 package org.climbwright.examples.briefing;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,6 +11,13 @@ import org.climbwright.briefing.ClimbEvent;
 import org.climbwright.briefing.ClimbPlan;
 import org.climbwright.cabin.CabinPlan;
 import org.climbwright.cabin.CabinState;
+import org.climbwright.gradient.cloudtop.CloudTop;
+import org.climbwright.gradient.leveling.LevelOffPlan;
+import org.climbwright.gradient.restriction.ClimbRequirement;
+import org.climbwright.gradient.restriction.Level;
+import org.climbwright.gradient.restriction.Restriction;
+import org.climbwright.gradient.restriction.RestrictionOutcome;
+import org.climbwright.gradient.restriction.Restrictions;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingRule;
 import org.climbwright.icing.IcingSpan;
@@ -24,6 +32,7 @@ import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.path.GroundGradient;
 import org.climbwright.quantity.speed.AlongTrackWind;
 import org.climbwright.quantity.speed.GroundSpeed;
+import org.climbwright.quantity.speed.PressureAltitudeRate;
 import org.climbwright.sounding.IsothermCrossing;
 
 /** A briefing as text of at most 100 columns. */
@@ -31,6 +40,7 @@ final class TextReport {
     private static final int WIDTH = 100;
     private static final String ROW = "%8s%7s%7s%7s%6s%7s%4s%6s%4s%5s%4s%7s%5s%6s%7s%7s";
 
+    private static final String RESTRICTION_ROW = "%5s  %-18s%-28s%-10s%9s%10s%7s%8s";
     private static final String CABIN_ROW = "%8s%7s%8s%8s%12s%13s%11s%12s  %s";
 
     private final StringBuilder text = new StringBuilder();
@@ -47,6 +57,9 @@ final class TextReport {
         report.freezingLevels();
         report.icing();
         briefing.cabin().ifPresent(report::cabin);
+        report.restrictions();
+        briefing.levelOff().ifPresent(report::levelOff);
+        briefing.cloudTop().ifPresent(report::cloudTop);
         report.sentences("Notes", briefing.notes());
         report.sentences("Limits of this briefing", briefing.limits());
         return report.text.toString();
@@ -315,6 +328,110 @@ final class TextReport {
             case RATE_LIMIT -> "rate limit";
             case RELIEF_SETTING -> "relief";
         };
+    }
+
+    private void restrictions() {
+        Restrictions restrictions = briefing.restrictions();
+        if (restrictions.outcomes().isEmpty()) {
+            return;
+        }
+        line("RESTRICTIONS, on QNH %.2f hPa", briefing.qnh().inHectopascals());
+        line(RESTRICTION_ROW, "NM", "point", "what", "", "pred. ft", "margin", "ft/NM", "ft/min");
+        for (RestrictionOutcome outcome : restrictions.outcomes()) {
+            line(
+                    RESTRICTION_ROW,
+                    format("%.0f", outcome.restriction().distance().inNauticalMiles()),
+                    outcome.restriction().name(),
+                    what(outcome.restriction()),
+                    outcome.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    known("%.0f", outcome.reading().map(Level::inFeet)),
+                    outcome.altitudeMargin()
+                            .map(margin -> format("%+.0f ft", margin.inFeet()))
+                            .or(
+                                    () ->
+                                            outcome.speedMargin()
+                                                    .map(
+                                                            margin ->
+                                                                    format(
+                                                                            "%+.0f kn",
+                                                                            margin.inKnots())))
+                            .orElse("-"),
+                    known(
+                            "%.0f",
+                            outcome.required()
+                                    .map(need -> need.gradient().inFeetPerNauticalMile())),
+                    known(
+                            "%.0f",
+                            outcome.required()
+                                    .flatMap(ClimbRequirement::instrumentRate)
+                                    .map(PressureAltitudeRate::inFeetPerMinute)));
+        }
+        line(
+                "  ft/NM over the ground and ft/min on the instrument: what it takes from the"
+                        + " beginning.");
+        restrictions
+                .fromTheBeginning()
+                .governing()
+                .ifPresent(
+                        need ->
+                                line(
+                                        "  %s governs, with %.0f ft/NM.",
+                                        need.restriction().name(),
+                                        need.gradient().inFeetPerNauticalMile()));
+        restrictions
+                .firstMissed()
+                .ifPresent(
+                        missed -> {
+                            line("  First missed: %s.", missed.restriction().name());
+                            missed.reasons().forEach(reason -> paragraph("    ", reason + "."));
+                        });
+        restrictions
+                .conflicts()
+                .forEach(conflict -> paragraph("  ", "Conflict: " + conflict.reason() + "."));
+        line("");
+    }
+
+    private static String what(Restriction restriction) {
+        return restriction
+                .altitude()
+                .map(Object::toString)
+                .or(() -> restriction.speed().map(Object::toString))
+                .orElse("");
+    }
+
+    private void levelOff(LevelOffPlan plan) {
+        line("LEVEL-OFF, %s, %s", plan.rule().name(), plan.lead());
+        for (LevelOffPlan.Stretch stretch : plan.stretches()) {
+            line(
+                    "  %5.0f to %4.0f ft to go, %5.0f to %4.0f ft/min, %s: %s",
+                    stretch.from().inFeet(),
+                    stretch.to().inFeet(),
+                    stretch.rateBefore().inFeetPerMinute(),
+                    stretch.rateAfter().inFeetPerMinute(),
+                    seconds(stretch.time()),
+                    stretch.action().words());
+        }
+        line("  The rule costs %s.", seconds(plan.cost()));
+        plan.remarks().forEach(remark -> paragraph("  ", remark + "."));
+        line("");
+    }
+
+    private static String seconds(Duration time) {
+        return format("%.0f s", time.toNanos() / 1e9);
+    }
+
+    private void cloudTop(CloudTop top) {
+        line(
+                "CLOUD AHEAD, %s",
+                switch (top.answer()) {
+                    case TOPS_BY_CLEARANCE -> "topped by the clearance given or more";
+                    case TOPS_BY_LESS -> "topped by less than the clearance given";
+                    case DOES_NOT_TOP -> "not topped";
+                    case CANNOT_BE_TOLD -> "cannot be told";
+                    case NO_VERDICT -> "no clearance given: margins and no verdict";
+                });
+        top.reasons().forEach(reason -> paragraph("  ", reason + "."));
+        line("");
     }
 
     private void sentences(String heading, List<String> sentences) {

@@ -146,6 +146,51 @@ class JsonReportTest {
     }
 
     @Test
+    @DisplayName(
+            "has each restriction with what it takes, the margin in its own feet, and a verdict")
+    void restrictions() {
+        JsonNode restrictions = json.get("restrictions");
+        assertThat(restrictions.findValuesAsText("verdict"))
+                .containsExactly("met", "met", "met", "missed");
+        JsonNode alder = restrictions.get(0);
+        assertThat(alder.get("required").textValue()).isEqualTo("at or above 4000 ft on QNH");
+        assertThat(alder.get("predictedFt").doubleValue() - alder.get("marginFt").doubleValue())
+                .isCloseTo(4000.0, within(1e-6));
+        JsonNode hazel = restrictions.get(3);
+        assertThat(hazel.get("predictedFt").doubleValue() - hazel.get("marginFt").doubleValue())
+                .isCloseTo(27000.0, within(1e-6));
+        assertThat(hazel.get("marginFt").doubleValue()).isNegative();
+        for (JsonNode restriction : restrictions) {
+            for (String name :
+                    List.of(
+                            "predictedFt",
+                            "marginFt",
+                            "requiredGradientFtPerNm",
+                            "requiredRateFtPerMin")) {
+                assertThat(restriction.get(name).isNumber() || restriction.get(name).isNull())
+                        .as(name)
+                        .isTrue();
+            }
+        }
+        // an upper bound takes no gradient
+        assertThat(restrictions.get(2).get("requiredGradientFtPerNm").isNull()).isTrue();
+    }
+
+    @Test
+    @DisplayName("has the level-off and the cloud ahead")
+    void levelOffAndCloud() {
+        JsonNode levelOff = json.get("levelOff");
+        double rate = levelOff.get("arrivalRateFtPerMin").doubleValue();
+        assertThat(levelOff.get("beginsLevellingFtToGo").doubleValue())
+                .isCloseTo(0.1 * rate, within(0.01));
+        assertThat(levelOff.get("costS").doubleValue()).isZero();
+        JsonNode cloud = json.get("cloudTop");
+        assertThat(cloud.get("answer").textValue()).isEqualTo("tops by less");
+        assertThat(cloud.get("nearEdgeLeastMarginFt").doubleValue())
+                .isLessThan(cloud.get("nearEdgeMarginFt").doubleValue());
+    }
+
+    @Test
     @DisplayName("carries its limits")
     void limits() {
         assertThat(json.get("limits").size()).isGreaterThanOrEqualTo(5);

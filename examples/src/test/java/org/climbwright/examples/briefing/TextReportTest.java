@@ -51,6 +51,21 @@ class TextReportTest {
     }
 
     @Test
+    @DisplayName(
+            "has each restriction, what governs and what is missed, the level-off and the cloud")
+    void gradients() {
+        assertThat(run.out())
+                .contains("RESTRICTIONS, on QNH ")
+                .contains("at or above 4000 ft on QNH  met")
+                .containsPattern("HAZEL \\(invented\\) +at or above FL270 +missed")
+                .contains("BIRCH (invented) governs, with ")
+                .contains("First missed: HAZEL (invented).")
+                .containsPattern("LEVEL-OFF, at most 1,500 ft/min in the last 1,000 ft, lead of 10")
+                .contains("79 to    0 ft to go")
+                .contains("CLOUD AHEAD, topped by less than the clearance given");
+    }
+
+    @Test
     @DisplayName("says in words where icing conditions are, and by when anti-ice should be on")
     void icing() {
         assertThat(run.out())

@@ -11,13 +11,13 @@ import org.climbwright.quantity.path.AirGradient;
  *
  * @source in {@link #source}
  */
-public enum ClimbRequirement {
+public enum CertificationGradient {
     /** Take-off with the landing gear extended, one engine inoperative. */
-    TAKEOFF_GEAR_EXTENDED("25.121(a)", 0.0, 0.3, 0.5, ClimbRequirement.ECFR),
+    TAKEOFF_GEAR_EXTENDED("25.121(a)", 0.0, 0.3, 0.5, CertificationGradient.ECFR),
     /** Take-off with the landing gear retracted, one engine inoperative, at V2. */
-    TAKEOFF_GEAR_RETRACTED("25.121(b)", 2.4, 2.7, 3.0, ClimbRequirement.ECFR),
+    TAKEOFF_GEAR_RETRACTED("25.121(b)", 2.4, 2.7, 3.0, CertificationGradient.ECFR),
     /** Final take-off in en-route configuration, one engine inoperative. */
-    FINAL_TAKEOFF("25.121(c)", 1.2, 1.5, 1.7, ClimbRequirement.ECFR),
+    FINAL_TAKEOFF("25.121(c)", 1.2, 1.5, 1.7, CertificationGradient.ECFR),
     /** Approach climb, one engine inoperative. */
     APPROACH(
             "25.121(d)",
@@ -26,9 +26,9 @@ public enum ClimbRequirement {
             2.7,
             "14 CFR volume 1, print page 217 (Amdt 25-140), read in a public copy"),
     /** Available gradient on the take-off path from 400 ft on. */
-    TAKEOFF_PATH_FROM_400_FT("25.111(c)(3)", 1.2, 1.5, 1.7, ClimbRequirement.COPY),
+    TAKEOFF_PATH_FROM_400_FT("25.111(c)(3)", 1.2, 1.5, 1.7, CertificationGradient.COPY),
     /** Landing climb, all engines operating. */
-    LANDING("25.119", 3.2, 3.2, 3.2, ClimbRequirement.COPY);
+    LANDING("25.119", 3.2, 3.2, 3.2, CertificationGradient.COPY);
 
     private static final String ECFR = "14 CFR part 25, eCFR text read in a public copy (2026-04)";
     private static final String COPY = "14 CFR part 25, read in a public copy of no date";
@@ -39,7 +39,7 @@ public enum ClimbRequirement {
     private final double four;
     private final String source;
 
-    ClimbRequirement(String rule, double two, double three, double four, String source) {
+    CertificationGradient(String rule, double two, double three, double four, String source) {
         this.rule = rule;
         this.two = two;
         this.three = three;

@@ -9,6 +9,7 @@ import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.CabinAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
 
 /**
  * How high a cabin may get, and for how long, by a rule that aeroplanes are certificated to; and at
@@ -137,7 +138,8 @@ public record CabinAltitudeRule(
      *
      * @param limit the limit
      * @param highest the highest cabin altitude of the history
-     * @param timeAbove how long the cabin was above the level, all excursions together
+     * @param timeAbove how long the cabin was above the level by more than 1e-6 m, all excursions
+     *     together
      * @param longestAbove the longest of them
      */
     public record Finding(
@@ -161,7 +163,8 @@ public record CabinAltitudeRule(
         /**
          * Returns how far the cabin stayed below the level.
          *
-         * @return the level less the highest cabin altitude; negative if it was above
+         * @return the level less the highest cabin altitude; negative if it was above, if only by
+         *     rounding, see {@link #isExceeded}
          */
         public AltitudeChange altitudeMargin() {
             return limit.level().minus(highest);
@@ -180,12 +183,12 @@ public record CabinAltitudeRule(
          * Tells whether the history went beyond the limit.
          *
          * @return true if the cabin was above for longer than allowed; where it may never be above,
-         *     if it was above at any sample
+         *     if it was above at any sample, by more than 1e-6 m
          */
         public boolean isExceeded() {
             return limit.isOfTime()
                     ? timeMargin().isNegative()
-                    : highest.compareTo(limit.level()) > 0;
+                    : Level.isAbove(highest.inMetres(), limit.level().inMetres());
         }
 
         /**
@@ -216,7 +219,15 @@ public record CabinAltitudeRule(
             new ModelRange(
                     "elevation of the aerodrome", -500.0, 5000.0, "m", "no aerodrome lies there");
 
-    private static final double HIGH_AERODROME_FT = 8000.0;
+    private static final ModelRange MOST =
+            new ModelRange(
+                    "highest altitude for take-off and landing",
+                    -500.0,
+                    5000.0,
+                    "m",
+                    "no aerodrome lies there");
+
+    private static final GeopotentialAltitude HIGH_AERODROME = GeopotentialAltitude.ofFeet(8000);
     private static final double ABOVE_AERODROME_FT = 2000.0;
     private static final double FAILURE_FT = 15_000.0;
     private static final CabinAltitude WARNING = CabinAltitude.ofFeet(10_000);
@@ -287,24 +298,28 @@ public record CabinAltitudeRule(
     /**
      * Returns the rule for transport aeroplanes that operate at a certain aerodrome: from an
      * elevation of 8,000 ft on, the cabin may be up to 2,000 ft above it, after a probable failure
-     * up to the higher of 15,000 ft and 2,000 ft above it, which is also how far the warning may be
-     * shifted.
+     * up to the higher of 15,000 ft and 2,000 ft above it. The warning may be shifted to the higher
+     * of 15,000 ft and 2,000 ft above the highest altitude that the aeroplane may take off and land
+     * at, whatever the aerodrome of the day.
      *
      * <p>The rule adds to the elevation, and so does this; a cabin altitude is a pressure altitude,
      * and on a day of another QNH the aerodrome has another.
      *
      * @param highest the higher of the aerodromes of take-off and landing, -500 to 5000 m
+     * @param most the highest pressure altitude that the aeroplane may take off and land at, as its
+     *     flight manual has it, -500 to 5000 m
      * @return the rule; {@link #transport()} below 8,000 ft
-     * @throws org.climbwright.quantity.OutsideModelException if the elevation is out of range
+     * @throws org.climbwright.quantity.OutsideModelException if one is out of range
      * @source 14 CFR 25.841(c), of which the first half was not visible, (c)(1), and (d)
      */
-    public static CabinAltitudeRule transportAt(GeopotentialAltitude highest) {
+    public static CabinAltitudeRule transportAt(
+            GeopotentialAltitude highest, PressureAltitude most) {
         ELEVATION.check(highest.inMetres());
-        double elevationFt = highest.inFeet();
-        if (elevationFt < HIGH_AERODROME_FT) {
+        MOST.check(most.inMetres());
+        if (Level.isAbove(HIGH_AERODROME.inMetres(), highest.inMetres())) {
             return transport();
         }
-        double aboveFt = elevationFt + ABOVE_AERODROME_FT;
+        double aboveFt = highest.inFeet() + ABOVE_AERODROME_FT;
         double failureFt = Math.max(FAILURE_FT, aboveFt);
         Limit normal =
                 never(
@@ -313,7 +328,8 @@ public record CabinAltitudeRule(
                         aboveFt,
                         "at aerodromes from 8,000 ft on (the first half of the paragraph was not"
                                 + " visible)",
-                        PRINT_25);
+                        PRINT_25,
+                        Evidence.PARTLY_SEEN);
         Limit failure =
                 never(
                         Circumstance.PROBABLE_FAILURE,
@@ -321,7 +337,8 @@ public record CabinAltitudeRule(
                         failureFt,
                         "at aerodromes from 8,000 ft on",
                         PRINT_25);
-        return transport(normal, failure, CabinAltitude.ofFeet(failureFt));
+        double warningFt = Math.max(FAILURE_FT, most.inFeet() + ABOVE_AERODROME_FT);
+        return transport(normal, failure, CabinAltitude.ofFeet(warningFt));
     }
 
     private static CabinAltitudeRule transport(
@@ -406,6 +423,16 @@ public record CabinAltitudeRule(
             String condition,
             String source) {
         Evidence evidence = source.equals(TWIN) ? Evidence.SEEN_IN_TWIN_RULE : Evidence.SEEN;
+        return never(circumstance, paragraph, levelFt, condition, source, evidence);
+    }
+
+    private static Limit never(
+            Circumstance circumstance,
+            String paragraph,
+            double levelFt,
+            String condition,
+            String source,
+            Evidence evidence) {
         return new Limit(
                 circumstance,
                 paragraph,
@@ -443,10 +470,12 @@ public record CabinAltitudeRule(
     }
 
     private static Finding finding(Limit limit, CabinHistory history) {
+        // a cabin held at a level from its pressure is not above it by what was rounded
+        CabinAltitude level = CabinAltitude.ofMetres(limit.level().inMetres() + Level.ROUNDING_M);
         return new Finding(
                 limit,
                 history.highest(),
-                history.timeAbove(limit.level()),
-                history.longestTimeAbove(limit.level()));
+                history.timeAbove(level),
+                history.longestTimeAbove(level));
     }
 }

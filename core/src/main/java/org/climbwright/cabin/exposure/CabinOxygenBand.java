@@ -88,10 +88,12 @@ public final class CabinOxygenBand implements Serializable {
      * Tells whether a cabin altitude lies in the band.
      *
      * @param altitude the cabin altitude
-     * @return true strictly above the lower end, and up to and including the upper one
+     * @return true strictly above the lower end, and up to and including the upper one; an altitude
+     *     within 1e-6 m of an end is at it
      */
     public boolean contains(CabinAltitude altitude) {
-        return altitude.inMetres() > aboveM && altitude.inMetres() <= upToM;
+        return Level.isAbove(altitude.inMetres(), aboveM)
+                && !Level.isAbove(altitude.inMetres(), upToM);
     }
 
     @Override

@@ -9,6 +9,8 @@ package org.climbwright.cabin.exposure;
 public enum Evidence {
     /** The figure was read in a public copy of the text that is named. */
     SEEN("seen"),
+    /** The figure was read, but a part of its paragraph was cut off. */
+    PARTLY_SEEN("partly seen"),
     /** The figure was read in an edition that has been superseded; the current one may differ. */
     SEEN_IN_OLDER_EDITION("seen in an older edition"),
     /** The figure was read in the rule of another authority with the same paragraphs. */

@@ -89,10 +89,12 @@ public final class FlightOxygenBand implements Serializable {
      * Tells whether a flight altitude lies in the band.
      *
      * @param altitude the flight altitude
-     * @return true strictly above the lower end, and up to and including the upper one
+     * @return true strictly above the lower end, and up to and including the upper one; an altitude
+     *     within 1e-6 m of an end is at it
      */
     public boolean contains(PressureAltitude altitude) {
-        return altitude.inMetres() > aboveM && altitude.inMetres() <= upToM;
+        return Level.isAbove(altitude.inMetres(), aboveM)
+                && !Level.isAbove(altitude.inMetres(), upToM);
     }
 
     @Override

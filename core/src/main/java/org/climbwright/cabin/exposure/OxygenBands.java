@@ -2,6 +2,7 @@ package org.climbwright.cabin.exposure;
 
 import java.time.Duration;
 import java.util.List;
+import org.climbwright.cabin.exposure.OxygenRequirement.Condition;
 import org.climbwright.quantity.altitude.CabinAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 
@@ -38,6 +39,7 @@ final class OxygenBands {
                                             "required minimum flight crew",
                                             "uses oxygen for the part of the flight there that is"
                                                     + " longer than 30 minutes",
+                                            Condition.ANY_CABIN,
                                             BEYOND_30_MINUTES,
                                             PART_91,
                                             Evidence.SEEN)),
@@ -47,6 +49,7 @@ final class OxygenBands {
                                             "14 CFR 91.211(a)(2)",
                                             "required minimum flight crew",
                                             "uses oxygen during the entire time there",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PART_91,
                                             Evidence.SEEN)),
@@ -56,6 +59,7 @@ final class OxygenBands {
                                             "14 CFR 91.211(a)(3)",
                                             "each occupant",
                                             "is provided with oxygen",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PART_91,
                                             Evidence.SEEN)));
@@ -68,6 +72,7 @@ final class OxygenBands {
                                             "14 CFR 121.329(b)(1) (turbine)",
                                             "flight crew on flight-deck duty",
                                             "is provided with oxygen and uses it",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PART_121_CREW_ENGLISH,
                                             Evidence.SEEN)),
@@ -79,6 +84,7 @@ final class OxygenBands {
                                             "other crew",
                                             "is provided with oxygen for the part of the flight"
                                                     + " there beyond 30 minutes",
+                                            Condition.ANY_CABIN,
                                             BEYOND_30_MINUTES,
                                             PART_121_CREW_ENGLISH,
                                             Evidence.SEEN)),
@@ -89,6 +95,7 @@ final class OxygenBands {
                                             "flight crew on duty",
                                             "is provided with oxygen and uses it; other crew is"
                                                     + " provided with it for the whole time",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PART_121_CREW,
                                             Evidence.SEEN_IN_TWIN_RULE)),
@@ -100,6 +107,7 @@ final class OxygenBands {
                                             "10 % of passengers",
                                             "have a supply for the part of the flight there beyond"
                                                     + " 30 minutes",
+                                            Condition.ANY_CABIN,
                                             BEYOND_30_MINUTES,
                                             "band implied by 121.333(e)(2): " + PRINT_136,
                                             Evidence.IMPLIED)),
@@ -110,6 +118,7 @@ final class OxygenBands {
                                             "14 CFR 121.329(c)(2) (turbine)",
                                             "30 % of passengers",
                                             "have a supply for that part of the flight",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PRINT_135,
                                             Evidence.SEEN)),
@@ -119,6 +128,7 @@ final class OxygenBands {
                                             "14 CFR 121.329(c)(3) (turbine)",
                                             "every passenger",
                                             "has a supply for the entire time there",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PRINT_135,
                                             Evidence.SEEN)),
@@ -128,10 +138,11 @@ final class OxygenBands {
                                     new OxygenRequirement(
                                             "14 CFR 121.333(e)(2)",
                                             "10 % of passenger-cabin occupants",
-                                            "after a depressurisation: have a supply for the entire"
+                                            "after a depressurisation have a supply for the entire"
                                                     + " flight there, and every occupant for at"
                                                     + " least 10 minutes; above, as in"
                                                     + " 121.329(c)(2) and (3)",
+                                            Condition.AFTER_DEPRESSURISATION,
                                             AT_ONCE,
                                             PRINT_136,
                                             Evidence.SEEN)),
@@ -140,9 +151,13 @@ final class OxygenBands {
                                     new OxygenRequirement(
                                             "14 CFR 121.333(e)(3)",
                                             "2 % of occupants, at least one person",
-                                            "after a depressurisation from above flight level 250:"
-                                                    + " have first-aid oxygen, from at least two"
-                                                    + " dispensers",
+                                            "have first-aid oxygen for the entire flight there"
+                                                    + " after a depressurisation, from at least"
+                                                    + " two dispensers, where occupants came down"
+                                                    + " from cabin altitudes, not of the"
+                                                    + " aeroplane, above flight level 250 (that"
+                                                    + " cabin altitude is meant is from memory)",
+                                            Condition.AFTER_DEPRESSURISATION,
                                             AT_ONCE,
                                             PRINT_136,
                                             Evidence.SEEN)));
@@ -156,6 +171,7 @@ final class OxygenBands {
                                             "10 % of occupants",
                                             "have a supply for the part of the flight there that is"
                                                     + " longer than 30 minutes",
+                                            Condition.ANY_CABIN,
                                             BEYOND_30_MINUTES,
                                             PART_135,
                                             Evidence.SEEN)),
@@ -167,6 +183,7 @@ final class OxygenBands {
                                             "has a supply for 1 hour, or for 30 minutes if the"
                                                     + " aeroplane can descend to 15,000 ft within"
                                                     + " 4 minutes",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PART_135,
                                             Evidence.SEEN)));
@@ -179,6 +196,7 @@ final class OxygenBands {
                                             "UK ANO 2016 art. 74",
                                             "pilot and crew",
                                             "use oxygen beyond 30 minutes there",
+                                            Condition.ANY_CABIN,
                                             BEYOND_30_MINUTES,
                                             UK,
                                             Evidence.SEEN)),
@@ -188,6 +206,7 @@ final class OxygenBands {
                                             "UK ANO 2016 art. 74",
                                             "pilot and crew",
                                             "use oxygen continuously",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             UK,
                                             Evidence.SEEN)));
@@ -206,6 +225,7 @@ final class OxygenBands {
                                             "each occupant",
                                             "has a supply for 10 minutes at hand, in addition, for"
                                                     + " a descent after a loss of pressure",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PART_91,
                                             Evidence.SEEN)),
@@ -219,22 +239,22 @@ final class OxygenBands {
                                                     + " flight level 410 with two pilots at the"
                                                     + " controls and masks donned within 5 s with"
                                                     + " one hand",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PART_91,
-                                            Evidence.SEEN)));
-            case US_PART_121_TURBINE ->
-                    List.of(
+                                            Evidence.SEEN)),
                             flight(
-                                    25_000,
+                                    35_000,
                                     new OxygenRequirement(
-                                            "14 CFR 121.333(c)(3)",
-                                            "remaining pilot",
-                                            "puts a mask on when the other leaves the station; the"
-                                                    + " altitude has been raised since",
+                                            "14 CFR 91.211(b)(2)",
+                                            "remaining pilot at the controls",
+                                            "puts a mask on and uses it while the other is away"
+                                                    + " from the controls, whatever (b)(1)(ii)"
+                                                    + " does not require",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
-                                            "14 CFR 121.333(c)(3) quoted in a pilots' forum, thread"
-                                                    + " 53789",
-                                            Evidence.SEEN_IN_OLDER_EDITION)));
+                                            "14 CFR 91.211(b)(2) from memory",
+                                            Evidence.FROM_MEMORY)));
             case US_PART_121_RECIPROCATING ->
                     List.of(
                             flight(
@@ -246,6 +266,7 @@ final class OxygenBands {
                                                     + " duty for 2 hours at least, as for an even"
                                                     + " descent to 10,000 ft in 10 minutes and 110"
                                                     + " minutes there",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PRINT_135,
                                             Evidence.SEEN)),
@@ -258,6 +279,7 @@ final class OxygenBands {
                                             "have a supply for 30 minutes, if a descent to 14,000"
                                                     + " ft or lower within 4 minutes is always"
                                                     + " possible",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PRINT_135,
                                             Evidence.SEEN)));
@@ -269,6 +291,7 @@ final class OxygenBands {
                                             "14 CFR 135.157(b)(1)",
                                             "each occupant other than pilots",
                                             "has a supply for 10 minutes",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             PART_135,
                                             Evidence.SEEN)));
@@ -282,10 +305,37 @@ final class OxygenBands {
                                             "have a supply for 10 minutes; below as well, if a"
                                                     + " descent to a pressure altitude of 13,000 ft"
                                                     + " within 4 minutes is not possible",
+                                            Condition.ANY_CABIN,
                                             AT_ONCE,
                                             "EU regulation sentence pair NL/FR on wordscope.be",
                                             Evidence.SEEN)));
-            case UK_AIR_NAVIGATION_ORDER -> List.of();
+            case US_PART_121_TURBINE, UK_AIR_NAVIGATION_ORDER -> List.of();
+        };
+    }
+
+    /** Of editions that are not in force: the figures in force were not seen. */
+    static List<FlightOxygenBand> superseded(OxygenRuleSet rules) {
+        return switch (rules) {
+            case US_PART_121_TURBINE ->
+                    List.of(
+                            flight(
+                                    25_000,
+                                    new OxygenRequirement(
+                                            "14 CFR 121.333(c)(3)",
+                                            "remaining pilot",
+                                            "puts a mask on when the other leaves the station; the"
+                                                    + " altitude has been raised since",
+                                            Condition.ANY_CABIN,
+                                            AT_ONCE,
+                                            "14 CFR 121.333(c)(3) quoted in a pilots' forum, thread"
+                                                    + " 53789",
+                                            Evidence.SEEN_IN_OLDER_EDITION)));
+            case US_PART_91,
+                    US_PART_121_RECIPROCATING,
+                    US_PART_135,
+                    EUROPEAN_AIR_OPERATIONS,
+                    UK_AIR_NAVIGATION_ORDER ->
+                    List.of();
         };
     }
 

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param paragraph the rule and its paragraph
  * @param who who is to have oxygen
  * @param what what is required, with the conditions that the paragraph has
+ * @param condition what must have happened before it is in force
  * @param timeExempt the time at these altitudes for which nothing is required yet; zero where the
  *     requirement begins at once
  * @param source where the text was read
@@ -24,16 +25,26 @@ public record OxygenRequirement(
         String paragraph,
         String who,
         String what,
+        Condition condition,
         Duration timeExempt,
         String source,
         Evidence evidence)
         implements Serializable {
+    /** What must have happened before a requirement is in force. */
+    public enum Condition {
+        /** Nothing: it holds in any cabin. */
+        ANY_CABIN,
+        /** The cabin has lost its pressure. */
+        AFTER_DEPRESSURISATION
+    }
+
     /**
      * Makes a requirement.
      *
      * @param paragraph the rule and its paragraph
      * @param who who is to have oxygen
      * @param what what is required
+     * @param condition what must have happened
      * @param timeExempt the time for which nothing is required yet, zero or more
      * @param source where the text was read
      * @param evidence how far it was read
@@ -43,6 +54,7 @@ public record OxygenRequirement(
         Objects.requireNonNull(paragraph, "paragraph");
         Objects.requireNonNull(who, "who");
         Objects.requireNonNull(what, "what");
+        Objects.requireNonNull(condition, "condition");
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(evidence, "evidence");
         if (timeExempt.isNegative()) {

@@ -26,13 +26,18 @@ import org.climbwright.quantity.altitude.PressureAltitude;
  * @source in each {@link OxygenRequirement#source}
  */
 public enum OxygenRuleSet {
-    /** General operating rules of the United States. */
-    US_PART_91("14 CFR 91.211", "paragraphs (a) and (b)"),
-    /** Airlines of the United States, aeroplanes with turbine engines. */
+    /** General operating rules of the United States; 91.211(b)(2) is from memory. */
+    US_PART_91("14 CFR 91.211", "(a)(1) to (3), (b)(1)(i) and (ii); (b)(2) from memory"),
+    /**
+     * Airlines of the United States, aeroplanes with turbine engines; that 121.333(e)(3) goes by
+     * cabin altitudes above flight level 250 is from memory.
+     */
     US_PART_121_TURBINE(
             "14 CFR 121.329 and 121.333, turbine engines",
-            "121.329(b) and (c), of which (c)(1) is implied by another paragraph; 121.333(c)(3) of"
-                    + " an older edition, (e)(2) and (e)(3)"),
+            "121.329(b) and (c), of which (c)(1) is implied by another paragraph; after a"
+                    + " depressurisation 121.333(e)(2) and (e)(3); of 121.333(c)(3), a mask while"
+                    + " one pilot is away, only what is superseded: from which level it is in"
+                    + " force is not known here"),
     /** Airlines of the United States, pressurised aeroplanes with reciprocating engines. */
     US_PART_121_RECIPROCATING(
             "14 CFR 121.331, reciprocating engines, pressurised cabin",
@@ -73,7 +78,8 @@ public enum OxygenRuleSet {
     }
 
     /**
-     * Returns the bands that go by cabin altitude.
+     * Returns the bands that go by cabin altitude, also those that hold only after a
+     * depressurisation.
      *
      * @return the bands in the order of the rule; empty if the rules here have none
      */
@@ -91,17 +97,47 @@ public enum OxygenRuleSet {
     }
 
     /**
-     * Returns what may be required at a cabin altitude: whatever the time spent there.
+     * Returns the bands of editions that are not in force any more, where the figure in force was
+     * not seen: none of the other methods answers them.
      *
-     * @param cabin cabin altitude
-     * @return the bands that contain it; empty if none does
+     * @return the bands, with evidence {@link Evidence#SEEN_IN_OLDER_EDITION}; empty if there are
+     *     none
      */
-    public List<CabinOxygenBand> at(CabinAltitude cabin) {
-        return cabinBands().stream().filter(band -> band.contains(cabin)).toList();
+    public List<FlightOxygenBand> supersededFlightBands() {
+        return OxygenBands.superseded(this);
     }
 
     /**
-     * Returns what is in force at a cabin altitude after some time.
+     * Returns what may be required at a cabin altitude in any cabin: whatever the time spent there.
+     *
+     * @param cabin cabin altitude
+     * @return the bands that contain it, without those of {@link #afterDepressurisation}; empty if
+     *     none does
+     */
+    public List<CabinOxygenBand> at(CabinAltitude cabin) {
+        return at(cabin, OxygenRequirement.Condition.ANY_CABIN);
+    }
+
+    /**
+     * Returns what may be required at a cabin altitude beside {@link #at}, once the cabin has lost
+     * its pressure.
+     *
+     * @param cabin cabin altitude
+     * @return the bands that contain it and hold only after a depressurisation; empty if none does
+     */
+    public List<CabinOxygenBand> afterDepressurisation(CabinAltitude cabin) {
+        return at(cabin, OxygenRequirement.Condition.AFTER_DEPRESSURISATION);
+    }
+
+    private List<CabinOxygenBand> at(CabinAltitude cabin, OxygenRequirement.Condition condition) {
+        return cabinBands().stream()
+                .filter(band -> band.requirement().condition() == condition)
+                .filter(band -> band.contains(cabin))
+                .toList();
+    }
+
+    /**
+     * Returns what is in force at a cabin altitude after some time, in any cabin.
      *
      * <p>A paragraph for the part of a flight beyond 30 minutes is not in force at 30 minutes, and
      * is a moment later. Whether a flight will be that long is known before; {@link #at} has the
@@ -124,7 +160,7 @@ public enum OxygenRuleSet {
      * Returns what may be required of an aeroplane at a flight level.
      *
      * @param flight pressure altitude of the aeroplane, not of its cabin
-     * @return the bands that contain it; empty if none does
+     * @return the bands that contain it, without {@link #supersededFlightBands}; empty if none does
      */
     public List<FlightOxygenBand> atFlightLevel(PressureAltitude flight) {
         return flightBands().stream().filter(band -> band.contains(flight)).toList();

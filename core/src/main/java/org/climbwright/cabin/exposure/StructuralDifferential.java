@@ -56,13 +56,14 @@ public final class StructuralDifferential {
      * Returns the factor of transport aeroplanes.
      *
      * @param approvedM highest pressure altitude that the aeroplane is approved for [m], 0 to 32000
-     * @return 1.33 up to and including 45,000 ft, 1.67 above
+     * @return 1.33 up to and including 45,000 ft, to 1e-6 m, 1.67 above
      * @throws org.climbwright.quantity.OutsideModelException if the altitude is out of range
      * @accuracy the figures as written
      * @source 14 CFR 25.365(d), see the class comment
      */
     public static double transportFactor(double approvedM) {
-        return APPROVED.check(approvedM) <= SPLIT_M ? TRANSPORT : TRANSPORT_ABOVE_SPLIT;
+        boolean isAbove = Level.isAbove(APPROVED.check(approvedM), SPLIT_M);
+        return isAbove ? TRANSPORT_ABOVE_SPLIT : TRANSPORT;
     }
 
     /**

@@ -82,15 +82,19 @@ public final class TrachealOxygenPressure
          * Returns the figure for passengers at a cabin altitude.
          *
          * @param cabin cabin altitude
-         * @return the figure, above 10,000 ft and up to and including 40,000 ft; empty elsewhere,
-         *     where the rule has none
+         * @return the figure, above 10,000 ft and up to and including 40,000 ft, each to 1e-6 m;
+         *     empty elsewhere, where the rule has none
          */
         public static Optional<Required> forPassengers(CabinAltitude cabin) {
-            if (cabin.compareTo(LOWEST) <= 0 || cabin.compareTo(HIGHEST) > 0) {
+            if (!isAbove(cabin, LOWEST) || isAbove(cabin, HIGHEST)) {
                 return Optional.empty();
             }
             return Optional.of(
-                    cabin.compareTo(MIDDLE) <= 0 ? PASSENGERS_TO_18500_FT : PASSENGERS_TO_40000_FT);
+                    isAbove(cabin, MIDDLE) ? PASSENGERS_TO_40000_FT : PASSENGERS_TO_18500_FT);
+        }
+
+        private static boolean isAbove(CabinAltitude cabin, CabinAltitude level) {
+            return Level.isAbove(cabin.inMetres(), level.inMetres());
         }
 
         /**

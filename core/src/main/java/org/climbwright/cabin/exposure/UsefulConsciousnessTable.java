@@ -91,10 +91,12 @@ public record UsefulConsciousnessTable(
      * Returns the row of an altitude, if the table has it.
      *
      * @param cabin cabin altitude
-     * @return the row of exactly this altitude; empty if there is none
+     * @return the row of this altitude, to 1e-6 m; empty if there is none
      */
     public Optional<UsefulConsciousness> at(CabinAltitude cabin) {
-        return rows.stream().filter(row -> row.altitude().equals(cabin)).findFirst();
+        return rows.stream()
+                .filter(row -> Level.isAt(row.altitude().inMetres(), cabin.inMetres()))
+                .findFirst();
     }
 
     /**
@@ -105,7 +107,7 @@ public record UsefulConsciousnessTable(
      */
     public Optional<UsefulConsciousness> nextBelow(CabinAltitude cabin) {
         return rows.stream()
-                .filter(row -> row.altitude().compareTo(cabin) < 0)
+                .filter(row -> Level.isAbove(cabin.inMetres(), row.altitude().inMetres()))
                 .reduce((lower, higher) -> higher);
     }
 
@@ -116,25 +118,62 @@ public record UsefulConsciousnessTable(
      * @return the lowest row that is higher; empty above the last row, and at it
      */
     public Optional<UsefulConsciousness> nextAbove(CabinAltitude cabin) {
-        return rows.stream().filter(row -> row.altitude().compareTo(cabin) > 0).findFirst();
+        return rows.stream()
+                .filter(row -> Level.isAbove(row.altitude().inMetres(), cabin.inMetres()))
+                .findFirst();
     }
 
     /**
      * Returns what the table has for an altitude: its row, or those beside it.
      *
+     * <p>Beyond its ends it has nothing: the time of the first row would be taken for that of a
+     * lower altitude, that of the last for a higher one. {@link #nextAbove} and {@link #nextBelow}
+     * have these rows for whoever asks for them by name.
+     *
      * @param cabin cabin altitude
-     * @return the row of this altitude alone; else the one below and the one above, of which there
-     *     is only one beyond the ends of the table
+     * @return the row of this altitude alone; else the one below and the one above; empty below the
+     *     first row and above the last, where the time is not known
      */
     public List<UsefulConsciousness> around(CabinAltitude cabin) {
         Optional<UsefulConsciousness> row = at(cabin);
         if (row.isPresent()) {
             return List.of(row.get());
         }
-        List<UsefulConsciousness> beside = new ArrayList<>();
-        nextBelow(cabin).ifPresent(beside::add);
-        nextAbove(cabin).ifPresent(beside::add);
-        return List.copyOf(beside);
+        Optional<UsefulConsciousness> below = nextBelow(cabin);
+        Optional<UsefulConsciousness> above = nextAbove(cabin);
+        return below.isPresent() && above.isPresent()
+                ? List.of(below.get(), above.get())
+                : List.of();
+    }
+
+    /**
+     * Returns what the table has for an altitude, in words: no time without the altitude that it is
+     * tabulated for.
+     *
+     * @param cabin cabin altitude
+     * @return a text; may change between versions
+     */
+    public String inWords(CabinAltitude cabin) {
+        List<UsefulConsciousness> found = around(cabin);
+        if (found.isEmpty()) {
+            return cabin.text()
+                    + ": not known, the table is from "
+                    + rows.get(0).altitude().text()
+                    + " to "
+                    + rows.get(rows.size() - 1).altitude().text()
+                    + ", "
+                    + circumstance.words()
+                    + " ("
+                    + source
+                    + ")";
+        }
+        return found.size() == 1
+                ? found.get(0).toString()
+                : cabin.text()
+                        + ": not tabulated, below it "
+                        + found.get(0)
+                        + ", above it "
+                        + found.get(1);
     }
 
     /** Read once, when it is first asked for. */

@@ -14,6 +14,7 @@ import org.climbwright.cabin.exposure.CabinAltitudeRule.Limit;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.quantity.altitude.CabinAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.testing.Streams;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -89,20 +90,27 @@ class CabinAltitudeRuleTest {
                 .containsExactly(normal, failure, time, never);
     }
 
-    @ParameterizedTest(name = "aerodrome at {0} ft: normal {1} ft, failure {2} ft, warning {3} ft")
+    @ParameterizedTest(
+            name =
+                    "aerodrome at {0} ft, {1} ft at most: normal {2} ft, failure {3} ft, warning"
+                            + " {4} ft")
     @CsvSource({
-        "0, 8000, 15000, 10000",
-        "7999.999, 8000, 15000, 10000",
-        "8000, 10000, 15000, 15000",
-        "8530, 10530, 15000, 15000",
-        "13000, 15000, 15000, 15000",
-        "13001, 15001, 15001, 15001",
-        "14472, 16472, 16472, 16472",
+        "0, 14500, 8000, 15000, 10000",
+        "7999.999, 14500, 8000, 15000, 10000",
+        "8000, 8400, 10000, 15000, 15000",
+        "8000, 14500, 10000, 15000, 16500",
+        "8530, 13000, 10530, 15000, 15000",
+        "8530, 13001, 10530, 15000, 15001",
+        "13000, 14500, 15000, 15000, 16500",
+        "13001, 13001, 15001, 15001, 15001",
+        "14472, 14500, 16472, 16472, 16500",
     })
     @DisplayName("for transport aeroplanes rises with a high aerodrome, 25.841(c) and (d):")
-    void highAerodromes(double elevation, double normal, double failure, double warning) {
+    void highAerodromes(
+            double elevation, double most, double normal, double failure, double warning) {
         CabinAltitudeRule rule =
-                CabinAltitudeRule.transportAt(GeopotentialAltitude.ofFeet(elevation));
+                CabinAltitudeRule.transportAt(
+                        GeopotentialAltitude.ofFeet(elevation), PressureAltitude.ofFeet(most));
         assertThat(rule.limits().get(0).level().inFeet()).isEqualTo(normal);
         assertThat(rule.limits().get(1).level().inFeet()).isEqualTo(failure);
         assertThat(rule.highestWarning().inFeet()).isEqualTo(warning);
@@ -111,6 +119,36 @@ class CabinAltitudeRuleTest {
         assertThat(exceeded(rule, at(normal + 0.001, 60)).get(0)).isTrue();
         assertThat(exceeded(rule, at(failure, 60)).get(1)).isFalse();
         assertThat(exceeded(rule, at(failure + 0.001, 60)).get(1)).isTrue();
+    }
+
+    @Test
+    @DisplayName("does not call a cabin above its level that is there but for rounding")
+    void rounding() {
+        double level = CabinAltitude.ofFeet(8000).inMetres();
+        double above = Math.nextUp(level);
+        CabinHistory history =
+                CabinHistory.ofSi(
+                        new double[] {0, 1860}, new double[] {0, 0}, new double[] {above, above});
+        Finding finding = TRANSPORT.assess(history).get(0);
+        assertThat(finding.isExceeded()).isFalse();
+        assertThat(finding.timeAbove()).isZero();
+        assertThat(finding.longestAbove()).isZero();
+        assertThat(finding).asString().contains("above for PT0S, not exceeded");
+        Finding beyond = TRANSPORT.assess(at(8000.001, 1860)).get(0);
+        assertThat(beyond.isExceeded()).isTrue();
+        assertThat(beyond.timeAbove()).isEqualTo(Duration.ofSeconds(1860));
+    }
+
+    @Test
+    @DisplayName("is that of a high aerodrome at 2,438.4 m as well, which is 8,000 ft")
+    void inMetres() {
+        PressureAltitude most = PressureAltitude.ofFeet(10_000);
+        assertThat(
+                        CabinAltitudeRule.transportAt(GeopotentialAltitude.ofMetres(2438.4), most)
+                                .limits()
+                                .get(0)
+                                .paragraph())
+                .isEqualTo("25.841(c)");
     }
 
     @Test
@@ -125,9 +163,10 @@ class CabinAltitudeRuleTest {
                         new double[] {0, 0, 0, 0, 0, 0, 0, 0},
                         new double[] {down, up, up, down, down, up, up, down});
         Finding finding = TRANSPORT.assess(history).get(2);
-        assertThat(finding.timeAbove()).isEqualTo(Duration.ofSeconds(180));
-        assertThat(finding.longestAbove()).isEqualTo(Duration.ofSeconds(90));
-        assertThat(finding.timeMargin()).isEqualTo(Duration.ofSeconds(-60));
+        // a crossing at 100 ft/s = 30.48 m/s passes the 1e-6 m of rounding in 32.8 ns
+        assertThat(finding.timeAbove()).isEqualTo(Duration.ofSeconds(180).minusNanos(131));
+        assertThat(finding.longestAbove()).isEqualTo(Duration.ofSeconds(90).minusNanos(66));
+        assertThat(finding.timeMargin()).isEqualTo(Duration.ofSeconds(-60).plusNanos(131));
         assertThat(finding.isExceeded()).isTrue();
     }
 
@@ -197,9 +236,17 @@ class CabinAltitudeRuleTest {
         assertThatThrownBy(
                         () ->
                                 CabinAltitudeRule.transportAt(
-                                        GeopotentialAltitude.ofMetres(elevationM)))
+                                        GeopotentialAltitude.ofMetres(elevationM),
+                                        PressureAltitude.ofMetres(3000)))
                 .isInstanceOf(OutsideModelException.class)
                 .hasMessageContaining("elevation of the aerodrome");
+        assertThatThrownBy(
+                        () ->
+                                CabinAltitudeRule.transportAt(
+                                        GeopotentialAltitude.ofMetres(3000),
+                                        PressureAltitude.ofMetres(elevationM)))
+                .isInstanceOf(OutsideModelException.class)
+                .hasMessageContaining("highest altitude for take-off and landing");
     }
 
     @Test

@@ -56,6 +56,9 @@ class CertificationTableTest {
             case "R06" -> {
                 assertThat(number(value)).isEqualTo(2000.0);
                 is(high(9000), Circumstance.NORMAL_OPERATION, rule, "11000", "0");
+                assertThat(seen).isEqualTo("partly seen");
+                assertThat(high(9000).limits().get(0).evidence()).isEqualTo(Evidence.PARTLY_SEEN);
+                assertThat(high(9000).limits().get(1).evidence()).isEqualTo(Evidence.SEEN);
             }
             case "R07" -> {
                 assertThat(value).isEqualTo("max(15000, elevation+2000)");
@@ -65,17 +68,18 @@ class CertificationTableTest {
             }
             case "R08" -> {
                 assertThat(value).isEqualTo("max(15000, max take-off/landing altitude+2000)");
-                assertThat(high(7999).highestWarning().inFeet()).isEqualTo(10_000.0);
-                assertThat(high(8000).highestWarning().inFeet()).isEqualTo(15_000.0);
-                assertThat(high(14_000).highestWarning().inFeet()).isEqualTo(16_000.0);
-                assertThat(high(14_000).warning().inFeet()).isEqualTo(10_000.0);
+                assertThat(high(7999, 14_000).highestWarning().inFeet()).isEqualTo(10_000.0);
+                assertThat(high(8000, 8000).highestWarning().inFeet()).isEqualTo(15_000.0);
+                assertThat(high(8000, 13_000).highestWarning().inFeet()).isEqualTo(15_000.0);
+                assertThat(high(8000, 14_000).highestWarning().inFeet()).isEqualTo(16_000.0);
+                assertThat(high(8000, 14_000).warning().inFeet()).isEqualTo(10_000.0);
             }
             case "R09" -> is(SMALL, Circumstance.NORMAL_OPERATION, "23.841(d)", value, "0");
             case "R10" ->
                     assertThat(StructuralDifferential.transportFactor(SPLIT_M))
                             .isEqualTo(number(value));
             case "R11" ->
-                    assertThat(StructuralDifferential.transportFactor(Math.nextUp(SPLIT_M)))
+                    assertThat(StructuralDifferential.transportFactor(SPLIT_M + 3e-4))
                             .isEqualTo(number(value));
             case "R14" -> {
                 assertThat(value).isEqualTo("10000-18500 and 18500-40000");
@@ -114,7 +118,7 @@ class CertificationTableTest {
                     assertThat(StructuralDifferential.transportFactor(SPLIT_M))
                             .isEqualTo(number(value));
             case "S05" ->
-                    assertThat(StructuralDifferential.transportFactor(Math.nextUp(SPLIT_M)))
+                    assertThat(StructuralDifferential.transportFactor(SPLIT_M + 3e-4))
                             .isEqualTo(number(value));
             case "S06" -> assertThat(StructuralDifferential.smallFactor()).isEqualTo(number(value));
             case "S09" -> is(SMALL, Circumstance.PROBABLE_FAILURE, rule, value, "0");
@@ -171,7 +175,12 @@ class CertificationTableTest {
     }
 
     private static CabinAltitudeRule high(double elevationFt) {
-        return CabinAltitudeRule.transportAt(GeopotentialAltitude.ofFeet(elevationFt));
+        return high(elevationFt, 14_000);
+    }
+
+    private static CabinAltitudeRule high(double elevationFt, double mostFt) {
+        return CabinAltitudeRule.transportAt(
+                GeopotentialAltitude.ofFeet(elevationFt), PressureAltitude.ofFeet(mostFt));
     }
 
     private static Required passengers(double feet) {

@@ -28,18 +28,16 @@ class OxygenRuleSetTest {
         "US_PART_91, 14001, 1, 1",
         "US_PART_91, 15000, 1, 1",
         "US_PART_91, 15001, 2, 2",
-        // 121.329(b), (c) and 121.333(e): 8,000 ft of first aid, then 10,000, 12,000, 14,000,
-        // 15,000
-        "US_PART_121_TURBINE, 8000, 0, 0",
-        "US_PART_121_TURBINE, 8001, 1, 1",
-        "US_PART_121_TURBINE, 10000, 1, 1",
-        "US_PART_121_TURBINE, 10001, 3, 5",
-        "US_PART_121_TURBINE, 12000, 3, 5",
-        "US_PART_121_TURBINE, 12001, 3, 4",
-        "US_PART_121_TURBINE, 14000, 3, 4",
-        "US_PART_121_TURBINE, 14001, 3, 3",
-        "US_PART_121_TURBINE, 15000, 3, 3",
-        "US_PART_121_TURBINE, 15001, 3, 3",
+        // 121.329(b) and (c): 10,000, 12,000, 14,000, 15,000 ft
+        "US_PART_121_TURBINE, 8001, 0, 0",
+        "US_PART_121_TURBINE, 10000, 0, 0",
+        "US_PART_121_TURBINE, 10001, 1, 3",
+        "US_PART_121_TURBINE, 12000, 1, 3",
+        "US_PART_121_TURBINE, 12001, 1, 2",
+        "US_PART_121_TURBINE, 14000, 1, 2",
+        "US_PART_121_TURBINE, 14001, 2, 2",
+        "US_PART_121_TURBINE, 15000, 2, 2",
+        "US_PART_121_TURBINE, 15001, 2, 2",
         "US_PART_135, 10000, 0, 0",
         "US_PART_135, 10001, 0, 1",
         "US_PART_135, 15000, 0, 1",
@@ -63,9 +61,8 @@ class OxygenRuleSetTest {
         "US_PART_91, 25000, 0",
         "US_PART_91, 25001, 1",
         "US_PART_91, 35000, 1",
-        "US_PART_91, 35001, 2",
-        "US_PART_121_TURBINE, 25000, 0",
-        "US_PART_121_TURBINE, 25001, 1",
+        "US_PART_91, 35001, 3",
+        "US_PART_121_TURBINE, 25001, 0",
         "US_PART_121_RECIPROCATING, 8000, 0",
         "US_PART_121_RECIPROCATING, 8001, 1",
         "US_PART_121_RECIPROCATING, 10000, 1",
@@ -90,6 +87,66 @@ class OxygenRuleSetTest {
         CabinAltitude cabin = CabinAltitude.ofFeet(11_000);
         assertThat(OxygenRuleSet.US_PART_91.at(cabin)).isEmpty();
         assertThat(OxygenRuleSet.UK_AIR_NAVIGATION_ORDER.at(cabin)).isNotEmpty();
+    }
+
+    @ParameterizedTest(name = "cabin at {0} ft: {1}")
+    @CsvSource({
+        // 121.333(e)(2) and (3): first aid above 8,000 ft, passengers above 10,000 to 14,000 ft
+        "8000, 0",
+        "8001, 1",
+        "10000, 1",
+        "10001, 2",
+        "14000, 2",
+        "14001, 1",
+        "30000, 1",
+    })
+    @DisplayName("keeps apart what holds only after a depressurisation:")
+    void afterDepressurisation(double feet, int requirements) {
+        CabinAltitude cabin = CabinAltitude.ofFeet(feet);
+        List<CabinOxygenBand> after =
+                OxygenRuleSet.US_PART_121_TURBINE.afterDepressurisation(cabin);
+        assertThat(after).hasSize(requirements);
+        assertThat(after).allMatch(band -> band.toString().contains("after a depressurisation"));
+        assertThat(OxygenRuleSet.US_PART_121_TURBINE.at(cabin)).noneMatch(after::contains);
+        assertThat(OxygenRuleSet.US_PART_91.afterDepressurisation(cabin)).isEmpty();
+    }
+
+    @Test
+    @DisplayName("answers no superseded figure as in force, and says that it knows no other")
+    void superseded() {
+        OxygenRuleSet rules = OxygenRuleSet.US_PART_121_TURBINE;
+        assertThat(rules.flightBands()).isEmpty();
+        assertThat(rules.supersededFlightBands())
+                .hasSize(1)
+                .allMatch(
+                        band ->
+                                band.requirement().evidence() == Evidence.SEEN_IN_OLDER_EDITION
+                                        && band.toString().contains("has been raised since"));
+        assertThat(rules.extent()).contains("121.333(c)(3)").contains("not known here");
+        assertThat(OxygenRuleSet.US_PART_91.supersededFlightBands()).isEmpty();
+    }
+
+    @Test
+    @DisplayName("marks the paragraph that is from memory: one pilot away above flight level 350")
+    void fromMemory() {
+        List<FlightOxygenBand> remembered =
+                OxygenRuleSet.US_PART_91.flightBands().stream()
+                        .filter(band -> band.requirement().evidence() == Evidence.FROM_MEMORY)
+                        .toList();
+        assertThat(remembered).hasSize(1);
+        assertThat(remembered.get(0).above()).isEqualTo(PressureAltitude.ofFlightLevel(350));
+        assertThat(remembered.get(0)).asString().contains("91.211(b)(2)").contains("from memory");
+        assertThat(OxygenRuleSet.US_PART_91.extent()).contains("(b)(2) from memory");
+    }
+
+    @Test
+    @DisplayName("takes an altitude that rounding put beside a bound for the bound itself")
+    void inMetres() {
+        OxygenRuleSet rules = OxygenRuleSet.UK_AIR_NAVIGATION_ORDER;
+        assertThat(rules.at(CabinAltitude.ofMetres(Math.nextUp(3048.0)))).isEmpty();
+        assertThat(rules.at(CabinAltitude.ofFeet(10_000.001))).hasSize(1);
+        assertThat(rules.at(CabinAltitude.ofMetres(Math.nextUp(3962.4))))
+                .isEqualTo(rules.at(CabinAltitude.ofFeet(13_000)));
     }
 
     @Test
@@ -142,6 +199,12 @@ class OxygenRuleSetTest {
                 .isThrownBy(
                         () ->
                                 new OxygenRequirement(
-                                        "a", "b", "c", Duration.ofNanos(-1), "d", Evidence.SEEN));
+                                        "a",
+                                        "b",
+                                        "c",
+                                        OxygenRequirement.Condition.ANY_CABIN,
+                                        Duration.ofNanos(-1),
+                                        "d",
+                                        Evidence.SEEN));
     }
 }

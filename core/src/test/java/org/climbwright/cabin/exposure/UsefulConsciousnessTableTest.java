@@ -77,7 +77,7 @@ class UsefulConsciousnessTableTest {
 
     @ParameterizedTest(name = "at {0} ft: rows {1}")
     @CsvSource({
-        "17999, 18000",
+        "17999, ''",
         "18000, 18000",
         "18001, 18000 22000",
         "21999, 18000 22000",
@@ -85,11 +85,13 @@ class UsefulConsciousnessTableTest {
         "42999, 40000 43000",
         "45000, 43000 50000",
         "50000, 50000",
-        "50001, 50000",
-        "60000, 50000",
-        "0, 18000"
+        "50001, ''",
+        "60000, ''",
+        "8000, ''"
     })
-    @DisplayName("is told for its own altitude alone, else for those beside it:")
+    @DisplayName(
+            "is told for its own altitude alone, else for those beside it, beyond the ends not at"
+                    + " all:")
     void around(double feet, String rows) {
         CabinAltitude cabin = CabinAltitude.ofFeet(feet);
         List<String> told =
@@ -97,6 +99,32 @@ class UsefulConsciousnessTableTest {
                         .map(row -> String.valueOf((int) row.altitude().inFeet()))
                         .toList();
         assertThat(String.join(" ", told)).isEqualTo(rows);
+    }
+
+    @Test
+    @DisplayName("is found at 5486.4 m, which is 18,000 ft, and not a thousandth of a foot beside")
+    void inMetres() {
+        assertThat(table(0).at(CabinAltitude.ofMetres(5486.4))).isPresent();
+        assertThat(table(0).at(CabinAltitude.ofMetres(5486.4 + 9e-7))).isPresent();
+        assertThat(table(0).at(CabinAltitude.ofFeet(18_000.001))).isEmpty();
+        assertThat(table(0).at(CabinAltitude.ofFeet(17_999.999))).isEmpty();
+        assertThat(table(0).nextBelow(CabinAltitude.ofMetres(5486.4))).isEmpty();
+        assertThat(table(0).nextBelow(CabinAltitude.ofFeet(18_000.001))).isPresent();
+    }
+
+    @Test
+    @DisplayName("is never said without its altitude, and not known is said beyond the ends")
+    void inWords() {
+        assertThat(table(0).inWords(CabinAltitude.ofFeet(8000)))
+                .startsWith("8000 ft: not known, the table is from 18000 ft to 50000 ft, slow")
+                .doesNotContain(" s ");
+        assertThat(table(0).inWords(CabinAltitude.ofFeet(60_000)))
+                .startsWith("60000 ft: not known");
+        assertThat(table(0).inWords(CabinAltitude.ofFeet(22_000)))
+                .startsWith("22000 ft, slow ascent: 600 s (");
+        assertThat(table(0).inWords(CabinAltitude.ofFeet(20_000)))
+                .startsWith("20000 ft: not tabulated, below it 18000 ft, slow ascent: 1200 s to")
+                .contains("above it 22000 ft, slow ascent: 600 s (");
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.climbwright.quantity.altitude.AltitudeChange;
+import org.climbwright.quantity.altitude.CabinAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.DifferentialPressure;
 import org.climbwright.quantity.speed.CabinAltitudeRate;
@@ -32,23 +33,34 @@ import org.climbwright.quantity.speed.CabinAltitudeRate;
 public final class CabinCheck implements Serializable {
     private static final long serialVersionUID = 1L;
 
+    /**
+     * The cabin altitude at which crews of transport aeroplanes are warned: 10,000 ft, 14 CFR
+     * 25.841(b)(6) (paragraph number from memory; its figure seen in (d)(1)).
+     */
+    private static final CabinAltitude WARNING = CabinAltitude.ofFeet(10_000);
+
     private final ExpectedCabin expected;
     private final Tolerances tolerances;
+    private final CabinAltitude warning;
 
-    private CabinCheck(ExpectedCabin expected, Tolerances tolerances) {
+    private CabinCheck(ExpectedCabin expected, Tolerances tolerances, CabinAltitude warning) {
         this.expected = Objects.requireNonNull(expected, "expected");
         this.tolerances = Objects.requireNonNull(tolerances, "tolerances");
+        this.warning = Objects.requireNonNull(warning, "warning");
     }
 
     /** What a reading says, from the least to the worst. */
     public enum Verdict {
-        /** All that was read is within the tolerances of what is expected. */
+        /** All that was read is within its tolerance of what is expected. */
         AS_EXPECTED,
         /** Something is out of tolerance, or readings do not belong together. */
         DRIFTING,
         /**
-         * A limit of the plan is passed, or the cabin is two tolerances above the highest altitude
-         * that the plan ever has, or it is or climbs where the aeroplane does.
+         * A limit of the plan is passed by more than its tolerance; the relief settings also where
+         * an instrument reads just them, unless the plan itself expects the relief valve to be
+         * open. Or the cabin is at the warning altitude or above where the plan is below, or more
+         * than two tolerances above the highest altitude that the plan ever has, or it is where the
+         * aeroplane is, or climbs as the aeroplane does.
          */
         BEYOND_LIMIT
     }
@@ -105,7 +117,8 @@ public final class CabinCheck implements Serializable {
      *
      * @param verdict the worst of what was found
      * @param reasons what was found, each with its figures; also what was not read
-     * @param expected the cabin expected there
+     * @param expected the cabin expected there; where the reading is later than the climb of the
+     *     plan, the cabin as that climbs through the level, and the reasons have the whole span
      */
     public record Answer(Verdict verdict, List<String> reasons, CabinState expected)
             implements Serializable {
@@ -124,13 +137,13 @@ public final class CabinCheck implements Serializable {
     }
 
     /**
-     * Returns the check of a cabin, with tolerances of ours.
+     * Returns the check of a cabin, with tolerances of ours and a warning at 10,000 ft.
      *
      * @param expected the cabin as it is expected
      * @return the check
      */
     public static CabinCheck of(ExpectedCabin expected) {
-        return new CabinCheck(expected, Tolerances.ofOurs());
+        return new CabinCheck(expected, Tolerances.ofOurs(), WARNING);
     }
 
     /**
@@ -140,7 +153,18 @@ public final class CabinCheck implements Serializable {
      * @return a copy with them
      */
     public CabinCheck withTolerances(Tolerances other) {
-        return new CabinCheck(expected, other);
+        return new CabinCheck(expected, other, warning);
+    }
+
+    /**
+     * Returns this check with another altitude of the cabin altitude warning, as for aerodromes for
+     * which it is shifted.
+     *
+     * @param altitude the cabin altitude at which the crew is warned
+     * @return a copy with it
+     */
+    public CabinCheck withWarning(CabinAltitude altitude) {
+        return new CabinCheck(expected, tolerances, altitude);
     }
 
     /**
@@ -182,12 +206,21 @@ public final class CabinCheck implements Serializable {
     /**
      * Returns what a reading says.
      *
-     * @param reading what was read, at a level of the climb
+     * <p>A reading later than the climb of the plan is of an aeroplane that climbed slower or has
+     * flown level: the cabin may be anywhere from where the climb has it to where its limit of rate
+     * would have brought it since, on its way to what the plan wants at that level. Within a
+     * tolerance of altitude from the top the aeroplane is at the top, and after the climb the cabin
+     * is the one of that time; without a time it may have arrived or settled.
+     *
+     * <p>A cabin altitude at the warning or above is always named.
+     *
+     * @param reading what was read, at a level of the climb, or outside it by no more than the
+     *     tolerance of altitude
      * @return the answer
      * @throws org.climbwright.quantity.OutsideModelException if the level is not on the climb
      */
     public Answer against(CabinReading reading) {
-        ReadingCheck check = new ReadingCheck(expected, tolerances, reading);
+        ReadingCheck check = new ReadingCheck(expected, tolerances, warning, reading);
         check.alone();
         return check.answer();
     }
@@ -195,21 +228,31 @@ public final class CabinCheck implements Serializable {
     /**
      * Returns what a reading says, and what it says against the one before.
      *
-     * <p>Where a time was not read, that of the climb at the level stands for it. Whether the
-     * differential builds, and whether the cabin climbs with the aeroplane, is asked where the
-     * aeroplane climbed by more than two tolerances of altitude in between; the differential by the
-     * instrument where it was read both times, else by the altitudes.
+     * <p>Where neither time was read, those of the climb stand for them; where one was not, the
+     * average rate is not known. What is asked:
+     *
+     * <ul>
+     *   <li>whether the average rate is within its limit;
+     *   <li>where the aeroplane climbed by more than two tolerances of altitude, whether the cabin
+     *       climbed with it, and whether the differential builds; what two readings within
+     *       tolerance can show is no finding;
+     *   <li>where it stayed within one, whether the cabin rises or the differential falls, which
+     *       nothing makes them do; by more than one tolerance.
+     * </ul>
+     *
+     * <p>The differential is by the instrument where it was read both times, else by the altitudes.
      *
      * @param reading what was read, at a level of the climb
-     * @param previous what was read before, not above it and not later
+     * @param previous what was read before, not later and not above it by more than the tolerance
+     *     of altitude
      * @return the answer
      * @throws org.climbwright.quantity.OutsideModelException if a level is not on the climb
-     * @throws IllegalArgumentException if the previous reading is above this one, or later
+     * @throws IllegalArgumentException if the previous reading is above this one, or not before it
      */
     public Answer against(CabinReading reading, CabinReading previous) {
-        ReadingCheck check = new ReadingCheck(expected, tolerances, reading);
+        ReadingCheck check = new ReadingCheck(expected, tolerances, warning, reading);
         check.alone();
-        check.since(previous);
+        new TrendCheck(check, previous).run();
         return check.answer();
     }
 
@@ -217,11 +260,12 @@ public final class CabinCheck implements Serializable {
     public boolean equals(Object other) {
         return other instanceof CabinCheck that
                 && expected.equals(that.expected)
-                && tolerances.equals(that.tolerances);
+                && tolerances.equals(that.tolerances)
+                && warning.equals(that.warning);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(expected, tolerances);
+        return Objects.hash(expected, tolerances, warning);
     }
 }

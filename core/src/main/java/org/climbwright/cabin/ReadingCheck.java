@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.climbwright.cabin.CabinCheck.Answer;
 import org.climbwright.cabin.CabinCheck.Tolerances;
 import org.climbwright.cabin.CabinCheck.Verdict;
+import org.climbwright.quantity.altitude.CabinAltitude;
 import org.climbwright.quantity.pressure.DifferentialPressure;
 
 /** One reading of a cabin under check: collects what does not agree, and how bad that is. */
@@ -19,42 +20,62 @@ final class ReadingCheck {
     private final DifferentialLimits limits;
     private final CabinRateLimits rates;
     private final CabinReading reading;
-    private final CabinState expected;
+    private final ExpectedAt expected;
+    private final double warningM;
     private final double altitudeTolerance;
     private final double rateTolerance;
     private final double differentialTolerance;
     private final List<String> reasons = new ArrayList<>();
     private Verdict verdict = Verdict.AS_EXPECTED;
 
-    ReadingCheck(ExpectedCabin cabin, Tolerances tolerances, CabinReading reading) {
+    ReadingCheck(
+            ExpectedCabin cabin,
+            Tolerances tolerances,
+            CabinAltitude warning,
+            CabinReading reading) {
         this.cabin = cabin;
         this.limits = cabin.plan().limits();
         this.rates = cabin.plan().rates();
         this.reading = reading;
-        this.expected = expectedAt(reading);
+        this.warningM = warning.inMetres();
         this.altitudeTolerance = tolerances.cabinAltitude().inMetres() + ROUNDING;
         this.rateTolerance = tolerances.rate().inMetresPerSecond() + ROUNDING;
         this.differentialTolerance = tolerances.differential().inPascals() + ROUNDING;
+        this.expected = expectedAt(reading);
     }
 
-    /** By the level; by the time at the top, where the cabin goes on after the climb. */
-    private CabinState expectedAt(CabinReading at) {
-        CabinState climbing = cabin.at(at.aeroplane());
-        boolean isAtTop = at.aeroplane().equals(cabin.top());
-        return at.time()
-                .filter(time -> isAtTop && time.compareTo(climbing.time()) > 0)
-                .map(cabin::at)
-                .orElse(climbing);
+    ExpectedAt expectedAt(CabinReading at) {
+        return ExpectedAt.of(cabin, at, altitudeTolerance);
+    }
+
+    ExpectedAt expected() {
+        return expected;
+    }
+
+    CabinReading reading() {
+        return reading;
+    }
+
+    double altitudeTolerance() {
+        return altitudeTolerance;
+    }
+
+    double rateTolerance() {
+        return rateTolerance;
+    }
+
+    double differentialTolerance() {
+        return differentialTolerance;
     }
 
     Answer answer() {
         if (verdict != Verdict.AS_EXPECTED) {
             reasons.add("what to do is in the operator's checklist and the flight manual");
         }
-        return new Answer(verdict, reasons, expected);
+        return new Answer(verdict, reasons, expected.state());
     }
 
-    private void found(Verdict found, String reason) {
+    void found(Verdict found, String reason) {
         verdict = found.compareTo(verdict) > 0 ? found : verdict;
         reasons.add(reason);
     }
@@ -62,17 +83,18 @@ final class ReadingCheck {
     void alone() {
         cabinAltitude();
         height();
+        warning();
         differential();
         rate();
     }
 
     private void cabinAltitude() {
         double read = reading.cabin().inMetres();
-        double off = read - expected.cabin().inMetres();
+        double off = ExpectedAt.off(read, expected.lowM(), expected.highM());
         String figures =
                 InFeet.of(read)
                         + " read where "
-                        + InFeet.of(expected.cabin().inMetres())
+                        + expected.cabinInWords()
                         + " is expected at "
                         + InFeet.of(reading.aeroplane().inMetres());
         if (Math.abs(off) <= altitudeTolerance) {
@@ -89,15 +111,15 @@ final class ReadingCheck {
         }
     }
 
-    /** What one reading shows without any other: no pressurisation, or none left to speak of. */
+    /** What one reading shows without any other. */
     private void height() {
         double read = reading.cabin().inMetres();
         double aeroplane = reading.aeroplane().inMetres();
-        boolean isExpected = expected.cabin().inMetres() > aeroplane - 2.0 * altitudeTolerance;
+        boolean isExpected = expected.highM() > aeroplane - 2.0 * altitudeTolerance;
         if (read > aeroplane - altitudeTolerance && !isExpected) {
             found(
                     Verdict.BEYOND_LIMIT,
-                    "the cabin is where the aeroplane is, it is not pressurised: "
+                    "the cabin is where the aeroplane is: "
                             + InFeet.of(read)
                             + " at "
                             + InFeet.of(aeroplane));
@@ -113,57 +135,100 @@ final class ReadingCheck {
         }
     }
 
+    /** Always named, and never within a tolerance; a limit where the plan stays below it. */
+    private void warning() {
+        double read = reading.cabin().inMetres();
+        if (read < warningM - ROUNDING) {
+            return;
+        }
+        String figures =
+                "cabin altitude "
+                        + InFeet.of(read)
+                        + ", at or above the "
+                        + InFeet.of(warningM)
+                        + " of the cabin altitude warning";
+        if (expected.highM() < warningM - ROUNDING) {
+            found(
+                    Verdict.BEYOND_LIMIT,
+                    figures + ", where the plan has " + expected.cabinInWords());
+        } else {
+            found(Verdict.AS_EXPECTED, figures + ", as the plan itself has it there");
+        }
+    }
+
     private void differential() {
         double ofAltitudes = reading.ofAltitudesPa();
         reading.differential()
                 .ifPresentOrElse(
-                        read -> belongsTogether(read.inPascals(), ofAltitudes),
+                        read -> {
+                            belongsTogether(read.inPascals(), ofAltitudes);
+                            limits(read.inPascals(), 0.0, "");
+                        },
                         () ->
                                 found(
                                         Verdict.AS_EXPECTED,
                                         "differential not read; the two altitudes make "
                                                 + psi(ofAltitudes)));
-        // a limit is passed if either the instrument or the two altitudes say so
-        double most = Math.max(reading.bestDifferentialPa(), ofAltitudes);
-        double least = Math.min(reading.bestDifferentialPa(), ofAltitudes);
-        double scheduled =
-                Math.max(limits.scheduled().inPascals(), expected.differential().inPascals());
-        if (most >= limits.relief().inPascals()) {
+        // what is computed of two altitudes is only as good as they are
+        limits(ofAltitudes, differentialTolerance, ", as the altitudes make it");
+        if (isReliefExpected()) {
+            found(
+                    Verdict.AS_EXPECTED,
+                    "the plan expects the relief valve to be open here, at "
+                            + psi(limits.relief().inPascals()));
+        }
+    }
+
+    private boolean isReliefExpected() {
+        return expected.state().boundBy() == CabinState.BoundBy.RELIEF_SETTING;
+    }
+
+    /** A valve opens at its setting; by how much a differential may be beyond it, or not at all. */
+    private void limits(double pascals, double beyond, String how) {
+        double relief = limits.relief().inPascals();
+        double scheduled = Math.max(limits.scheduled().inPascals(), expected.mostPa());
+        double opens = relief + (isReliefExpected() ? differentialTolerance : beyond);
+        if (pascals >= opens - ROUNDING) {
             found(
                     Verdict.BEYOND_LIMIT,
                     "differential at the relief setting or above: "
-                            + psi(most)
+                            + psi(pascals)
                             + " where the relief valve opens at "
-                            + psi(limits.relief().inPascals()));
-        } else if (most > scheduled + differentialTolerance) {
+                            + psi(relief)
+                            + how);
+        } else if (pascals > scheduled + differentialTolerance) {
             found(
                     Verdict.BEYOND_LIMIT,
                     "differential "
-                            + psi(most)
+                            + psi(pascals)
                             + " where at most "
                             + psi(scheduled)
-                            + " is scheduled");
+                            + " is scheduled"
+                            + how);
         }
-        if (least < 0.0 && least <= limits.negativeRelief().inPascals()) {
+        if (pascals < -ROUNDING && pascals <= limits.negativeRelief().inPascals() - beyond) {
             found(
                     Verdict.BEYOND_LIMIT,
-                    "differential at the negative relief setting or beyond: " + psi(least));
-        } else if (least < -differentialTolerance) {
-            found(Verdict.DRIFTING, "the cabin is above the aeroplane: differential " + psi(least));
+                    "differential at the negative relief setting or beyond: " + psi(pascals) + how);
+        } else if (pascals < -differentialTolerance) {
+            found(
+                    Verdict.DRIFTING,
+                    "the cabin is above the aeroplane: differential " + psi(pascals) + how);
         }
     }
 
     private void belongsTogether(double read, double ofAltitudes) {
-        double wanted = expected.differential().inPascals();
-        String figures = psi(read) + " read where " + psi(wanted) + " is expected";
-        if (Math.abs(read - wanted) <= differentialTolerance) {
+        double off = ExpectedAt.off(read, expected.leastPa(), expected.mostPa());
+        String wanted = ExpectedAt.span(psi(expected.leastPa()), psi(expected.mostPa()));
+        String figures = psi(read) + " read where " + wanted + " is expected";
+        if (Math.abs(off) <= differentialTolerance) {
             found(Verdict.AS_EXPECTED, "differential within tolerance: " + figures);
         } else {
-            String side = read > wanted ? "above" : "below";
+            String side = off > 0.0 ? "above" : "below";
             found(
                     Verdict.DRIFTING,
                     "differential "
-                            + psi(Math.abs(read - wanted))
+                            + psi(Math.abs(off))
                             + " "
                             + side
                             + " the expected: "
@@ -192,122 +257,42 @@ final class ReadingCheck {
     }
 
     private void rate(double read) {
-        double wanted = expected.rate().inMetresPerSecond();
-        double off = read - wanted;
-        if (isBeyondLimit(read, Math.max(0.0, wanted), Math.min(0.0, wanted))) {
+        double least = expected.leastMps();
+        double most = expected.mostMps();
+        String wanted = expected.rateInWords() + " is expected";
+        if (isBeyondLimit(read, most, least, rateTolerance)) {
             found(Verdict.BEYOND_LIMIT, moving(read) + " where the limit is " + limitOf(read));
-        } else if (Math.abs(off) > rateTolerance) {
-            found(
-                    Verdict.DRIFTING,
-                    moving(read) + " where " + InFeet.perMinute(wanted) + " is expected");
+        } else if (Math.abs(ExpectedAt.off(read, least, most)) > rateTolerance) {
+            found(Verdict.DRIFTING, moving(read) + " where " + wanted);
         } else {
             found(
                     Verdict.AS_EXPECTED,
                     "cabin rate within tolerance: "
                             + InFeet.perMinute(read)
                             + " read where "
-                            + InFeet.perMinute(wanted)
-                            + " is expected");
+                            + wanted);
         }
     }
 
     /** A rate that the plan itself expects above its limit, where that gave way, is none. */
-    private boolean isBeyondLimit(double rate, double expectedUp, double expectedDown) {
-        return rate > Math.max(rates.up().inMetresPerSecond(), expectedUp) + rateTolerance
-                || rate < Math.min(-rates.down().inMetresPerSecond(), expectedDown) - rateTolerance;
+    boolean isBeyondLimit(double rate, double expectedUp, double expectedDown, double tolerance) {
+        return rate > Math.max(rates.up().inMetresPerSecond(), expectedUp) + tolerance
+                || rate < Math.min(-rates.down().inMetresPerSecond(), expectedDown) - tolerance;
     }
 
-    private String limitOf(double rate) {
+    String limitOf(double rate) {
         return InFeet.perMinute((rate > 0.0 ? rates.up() : rates.down()).inMetresPerSecond());
     }
 
-    private static String moving(double rate) {
-        String how = rate > 0.0 ? "cabin climbing at " : "cabin descending at ";
-        return how + InFeet.perMinute(Math.abs(rate));
-    }
-
-    void since(CabinReading previous) {
-        CabinState before = expectedAt(previous);
-        double climbed = reading.aeroplane().inMetres() - previous.aeroplane().inMetres();
-        double seconds = timeS(reading, expected) - timeS(previous, before);
-        if (!(climbed >= 0.0 && seconds > 0.0)) {
-            throw new IllegalArgumentException(
-                    "the previous reading must be before this one and not above it, but "
-                            + previous
-                            + " was compared with "
-                            + reading
-                            + ", "
-                            + seconds
-                            + " s after it");
+    static String moving(double rate) {
+        String figure = InFeet.perMinute(Math.abs(rate));
+        if (figure.equals(InFeet.perMinute(0.0))) {
+            return "cabin steady, " + figure;
         }
-        double cabinClimbed = reading.cabin().inMetres() - previous.cabin().inMetres();
-        String from = " since " + InFeet.of(previous.aeroplane().inMetres());
-        boolean isTimed = reading.time().isPresent() && previous.time().isPresent();
-        String timed = isTimed ? from : from + " by the times of the climb, times not read";
-        averageRate(before, cabinClimbed / seconds, seconds, timed);
-        if (climbed > 2.0 * altitudeTolerance) {
-            climbsWithTheAeroplane(before, climbed, cabinClimbed, from);
-            builds(before, previous, from);
-        }
+        return (rate > 0.0 ? "cabin climbing at " : "cabin descending at ") + figure;
     }
 
-    private static double timeS(CabinReading at, CabinState climb) {
-        return at.time().orElse(climb.time()).toNanos() / 1e9;
-    }
-
-    private void averageRate(CabinState before, double average, double seconds, String from) {
-        double wanted = (expected.cabin().inMetres() - before.cabin().inMetres()) / seconds;
-        if (isBeyondLimit(average, Math.max(0.0, wanted), Math.min(0.0, wanted))) {
-            found(
-                    Verdict.BEYOND_LIMIT,
-                    moving(average) + " on average" + from + ", the limit is " + limitOf(average));
-        }
-    }
-
-    private void climbsWithTheAeroplane(
-            CabinState before, double climbed, double cabinClimbed, String from) {
-        double wanted = expected.cabin().inMetres() - before.cabin().inMetres();
-        boolean isWithIt = cabinClimbed >= climbed - altitudeTolerance;
-        if (isWithIt && wanted < climbed - altitudeTolerance) {
-            found(
-                    Verdict.BEYOND_LIMIT,
-                    "the cabin climbs with the aeroplane, it is not being pressurised: "
-                            + InFeet.of(cabinClimbed)
-                            + " of "
-                            + InFeet.of(climbed)
-                            + from);
-        }
-    }
-
-    private void builds(CabinState before, CabinReading previous, String from) {
-        // like with like: an instrument and two altitudes may differ by the instrument
-        boolean areRead = reading.hasDifferential() && previous.hasDifferential();
-        double then = areRead ? previous.bestDifferentialPa() : previous.ofAltitudesPa();
-        double now = areRead ? reading.bestDifferentialPa() : reading.ofAltitudesPa();
-        double built = now - then;
-        double wanted = expected.differential().inPascals() - before.differential().inPascals();
-        String figures =
-                psi(then) + " to " + psi(now) + (areRead ? "" : " as the altitudes make it,");
-        String look =
-                ": look at cabin altitude and rate, at inflow and outflow, and at what tells of"
-                        + " doors and valves";
-        if (built < -differentialTolerance && wanted > -differentialTolerance) {
-            found(
-                    Verdict.DRIFTING,
-                    "the differential falls while climbing, " + figures + from + look);
-        } else if (built < wanted - differentialTolerance && built < 0.5 * wanted) {
-            found(
-                    Verdict.DRIFTING,
-                    "the differential does not build, "
-                            + figures
-                            + from
-                            + " where it should grow by "
-                            + psi(wanted)
-                            + look);
-        }
-    }
-
-    private static String psi(double pascals) {
+    static String psi(double pascals) {
         return String.format(Locale.ROOT, "%.2f psi", pascals / PSI);
     }
 }

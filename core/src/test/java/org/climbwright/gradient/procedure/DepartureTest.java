@@ -135,7 +135,9 @@ class DepartureTest {
     @Test
     @DisplayName("reaches a requirement at its value, and one of \"positive\" only above 0")
     void requirement() {
-        assertThat(CertificationGradient.TAKEOFF_GEAR_EXTENDED.isReachedBy(AirGradient.ofPercent(0), 2))
+        assertThat(
+                        CertificationGradient.TAKEOFF_GEAR_EXTENDED.isReachedBy(
+                                AirGradient.ofPercent(0), 2))
                 .isFalse();
         assertThat(
                         CertificationGradient.TAKEOFF_GEAR_EXTENDED.isReachedBy(

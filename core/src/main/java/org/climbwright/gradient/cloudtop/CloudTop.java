@@ -1,6 +1,7 @@
 package org.climbwright.gradient.cloudtop;
 
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -110,7 +111,7 @@ public final class CloudTop implements Serializable {
     private final @Nullable Margin nearEdge;
     private final @Nullable Margin overCloud;
     private final @Nullable AltitudeChange growth;
-    private final List<String> reasons;
+    private final String[] reasons; // a list would not say that it can be written out
 
     CloudTop(
             Answer answer,
@@ -124,7 +125,7 @@ public final class CloudTop implements Serializable {
         this.nearEdge = nearEdge;
         this.overCloud = overCloud;
         this.growth = growth;
-        this.reasons = List.copyOf(reasons);
+        this.reasons = reasons.toArray(new String[0]);
     }
 
     /**
@@ -209,7 +210,7 @@ public final class CloudTop implements Serializable {
      * @return sentences, at least one
      */
     public List<String> reasons() {
-        return reasons;
+        return List.of(reasons);
     }
 
     /**
@@ -230,11 +231,11 @@ public final class CloudTop implements Serializable {
                 && Objects.equals(nearEdge, that.nearEdge)
                 && Objects.equals(overCloud, that.overCloud)
                 && Objects.equals(growth, that.growth)
-                && reasons.equals(that.reasons);
+                && Arrays.equals(reasons, that.reasons);
     }
 
     @Override
     public int hashCode() {
-        return reasons.hashCode();
+        return Arrays.hashCode(reasons);
     }
 }

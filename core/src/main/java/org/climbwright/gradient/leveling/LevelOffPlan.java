@@ -3,6 +3,7 @@ package org.climbwright.gradient.leveling;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -119,7 +120,7 @@ public final class LevelOffPlan implements Serializable {
     private final double truePerAltimeter;
     private final LevelOffFigures figures;
     private final double levelM;
-    private final List<String> remarks;
+    private final String[] remarks; // a list would not say that it can be written out
 
     LevelOffPlan(
             PressureAltitudeRate arrival,
@@ -133,7 +134,7 @@ public final class LevelOffPlan implements Serializable {
         this.lead = Objects.requireNonNull(lead, "lead");
         this.truePerAltimeter = truePerAltimeter;
         this.levelM = levelM;
-        this.remarks = List.copyOf(remarks);
+        this.remarks = remarks.toArray(new String[0]);
         this.figures =
                 LevelOffFigures.of(
                         ARRIVAL.check(Math.abs(arrival.inMetresPerSecond())),
@@ -362,7 +363,7 @@ public final class LevelOffPlan implements Serializable {
      * @return sentences; empty where there is nothing to say
      */
     public List<String> remarks() {
-        return remarks;
+        return List.of(remarks);
     }
 
     /**
@@ -383,7 +384,9 @@ public final class LevelOffPlan implements Serializable {
                     .append(", for ")
                     .append(stretch.time());
         }
-        remarks.forEach(remark -> text.append("; ").append(remark));
+        for (String remark : remarks) {
+            text.append("; ").append(remark);
+        }
         return text.toString();
     }
 
@@ -395,7 +398,7 @@ public final class LevelOffPlan implements Serializable {
                 && lead.equals(that.lead)
                 && Double.compare(truePerAltimeter, that.truePerAltimeter) == 0
                 && Double.compare(levelM, that.levelM) == 0
-                && remarks.equals(that.remarks);
+                && Arrays.equals(remarks, that.remarks);
     }
 
     @Override
@@ -404,6 +407,6 @@ public final class LevelOffPlan implements Serializable {
     }
 
     private Object readResolve() {
-        return new LevelOffPlan(arrival, rule, lead, truePerAltimeter, levelM, remarks);
+        return new LevelOffPlan(arrival, rule, lead, truePerAltimeter, levelM, remarks());
     }
 }

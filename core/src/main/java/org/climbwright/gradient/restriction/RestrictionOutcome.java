@@ -2,6 +2,7 @@ package org.climbwright.gradient.restriction;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -37,7 +38,7 @@ public final class RestrictionOutcome implements Serializable {
     private final @Nullable AirspeedDifference speedMargin;
     private final @Nullable ClimbRequirement required;
     private final @Nullable GroundGradient meanGradient;
-    private final List<String> reasons;
+    private final String[] reasons; // a list would not say that it can be written out
 
     private RestrictionOutcome(Making making) {
         this.restriction = making.restriction;
@@ -50,7 +51,7 @@ public final class RestrictionOutcome implements Serializable {
         this.speedMargin = making.speedMargin;
         this.required = making.required;
         this.meanGradient = making.meanGradient;
-        this.reasons = List.copyOf(making.reasons);
+        this.reasons = making.reasons.toArray(new String[0]);
     }
 
     /** Whether something is met. */
@@ -328,7 +329,7 @@ public final class RestrictionOutcome implements Serializable {
      * @return a sentence for each thing; may change between versions
      */
     public List<String> reasons() {
-        return reasons;
+        return List.of(reasons);
     }
 
     @Override
@@ -343,12 +344,13 @@ public final class RestrictionOutcome implements Serializable {
                 && Objects.equals(speedMargin, that.speedMargin)
                 && Objects.equals(required, that.required)
                 && Objects.equals(meanGradient, that.meanGradient)
-                && reasons.equals(that.reasons);
+                && Arrays.equals(reasons, that.reasons);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(restriction, predicted, altitudeMargin, speed, reasons);
+        return Objects.hash(
+                restriction, predicted, altitudeMargin, speed, Arrays.hashCode(reasons));
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.climbwright.gradient;
 
+import org.climbwright.numeric.Trigonometry;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.path.AirGradient;
 import org.climbwright.quantity.path.ClimbAngle;
@@ -38,8 +39,8 @@ public final class ClimbAngles {
     private static final ModelRange SINE =
             new ModelRange(
                     "sine of the climb angle",
-                    -StrictMath.sin(StrictMath.atan(10.0)),
-                    StrictMath.sin(StrictMath.atan(10.0)),
+                    -Trigonometry.sin(StrictMath.atan(10.0)),
+                    Trigonometry.sin(StrictMath.atan(10.0)),
                     "",
                     "no aeroplane flies steeper");
 
@@ -126,7 +127,7 @@ public final class ClimbAngles {
      * @source see the class comment
      */
     public static double gradient(double angleRad) {
-        return StrictMath.tan(ANGLE.check(angleRad));
+        return Trigonometry.tan(ANGLE.check(angleRad));
     }
 
     /**
@@ -185,7 +186,7 @@ public final class ClimbAngles {
      * @source see the class comment
      */
     public static double rateAlongPath(double speedMps, double angleRad) {
-        return SPEED.check(speedMps) * StrictMath.sin(ANGLE.check(angleRad));
+        return SPEED.check(speedMps) * Trigonometry.sin(ANGLE.check(angleRad));
     }
 
     private static double perHorizontal(double gradient) {

@@ -1,5 +1,6 @@
 package org.climbwright.gradient;
 
+import org.climbwright.numeric.Trigonometry;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.path.GroundDistance;
@@ -70,9 +71,9 @@ public final class EarthCurvature {
     public static double straightLineHeight(double gradient, double distanceM, double radiusM) {
         GRADIENT.check(gradient);
         double angle = DISTANCE.check(distanceM) / RADIUS.check(radiusM);
-        double sinHalf = StrictMath.sin(0.5 * angle);
-        double cosHalf = StrictMath.cos(0.5 * angle);
-        double slant = StrictMath.cos(angle) - gradient * StrictMath.sin(angle);
+        double sinHalf = Trigonometry.sin(0.5 * angle);
+        double cosHalf = Trigonometry.cos(0.5 * angle);
+        double slant = Trigonometry.cos(angle) - gradient * Trigonometry.sin(angle);
         // 1 - cos a and sin a by the half angle: nothing is lost where the distance is short
         return 2.0 * radiusM * sinHalf * (sinHalf + gradient * cosHalf) / slant;
     }

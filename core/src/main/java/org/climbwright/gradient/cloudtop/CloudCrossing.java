@@ -77,10 +77,9 @@ final class CloudCrossing {
                         + feet(whole.least())
                         + ", at "
                         + miles(distance(whole.leastAtM()))
-                        + " and "
-                        + feet(worst.pressureAltitude().inMetres())
-                        + "; for the cloud as given "
-                        + feet(given.least()));
+                        + ", true altitude "
+                        + feet(trueAltitude(worst))
+                        + (near <= end ? "; for the cloud as given " + feet(given.least()) : ""));
         return new CloudTop(
                 answer,
                 where,
@@ -110,7 +109,12 @@ final class CloudCrossing {
             return AtNearEdge.ABOVE;
         }
         if (trueAltitude(state(levelM)) < cloud.base().inMetres()) {
-            reasons.add("at the near edge the aeroplane is below the base");
+            double far = Math.min(cloud.farEdge().inMetres(), distance(endM));
+            reasons.add(
+                    trueAltitude(state(level(far))) < cloud.base().inMetres()
+                            ? "at the near edge the aeroplane is below the base"
+                            : "at the near edge the aeroplane is below the base, and it enters the"
+                                    + " cloud from beneath before the far edge");
             return AtNearEdge.BELOW;
         }
         reasons.add("the cloud is entered: at its near edge the aeroplane is between base and top");
@@ -129,6 +133,7 @@ final class CloudCrossing {
                         + distance
                         + ": "
                         + path.endsBecause()
+                        + "; what comes after is not looked at"
                 : "from "
                         + distance
                         + " on the wind or the true altitude is not known, and so no margin";

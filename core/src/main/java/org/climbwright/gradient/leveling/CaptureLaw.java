@@ -48,6 +48,9 @@ import org.climbwright.quantity.ModelRange;
  * @source derived, see above
  */
 public final class CaptureLaw {
+    /** The law's own rates may miss what it allows by rounding. */
+    private static final double ROUNDING_MPS = 1e-9;
+
     private static final ModelRange HEIGHT =
             new ModelRange("height to go", -1e5, 1e5, "m", "no level is further");
 
@@ -75,7 +78,8 @@ public final class CaptureLaw {
      * Returns the rate to fly until the next step.
      *
      * @param heightToGoM the level less the altitude [m], -1e5 to 1e5; negative in a descent
-     * @param rateMps the rate now [m/s], -500 to 500, positive up
+     * @param rateMps the rate commanded last [m/s], -500 to 500, positive up; not the rate of an
+     *     aeroplane that follows with a lag, which would overshoot
      * @param wantedMps the rate wanted where nothing limits it, a magnitude [m/s], 0.001 to 500
      * @param limitMps the largest rate within the edge, itself allowed, a magnitude [m/s], 0.001 to
      *     500
@@ -174,7 +178,8 @@ public final class CaptureLaw {
      * this step and all that follow, if they are as long.
      *
      * @param heightToGoM the level less the altitude [m], -1e5 to 1e5
-     * @param rateMps the rate now [m/s], -500 to 500, positive up
+     * @param rateMps the rate commanded last [m/s], -500 to 500, positive up; not the rate of an
+     *     aeroplane that follows with a lag, which would overshoot
      * @param limitMps the largest rate within the edge [m/s], 0.001 to 500
      * @param edgeM the height to go from which the limit is in force [m], 0 to 1e5
      * @param decelerationMps2 the largest change of rate [m/s2], 0.01 to 50
@@ -192,8 +197,9 @@ public final class CaptureLaw {
         double most = largestRate(heightToGoM, limitMps, edgeM, decelerationMps2, stepS);
         double towards = heightToGoM < 0.0 ? -RATE.check(rateMps) : RATE.check(rateMps);
         double change = decelerationMps2 * stepS;
-        boolean isTooFastAway = Math.abs(heightToGoM) <= edgeM && towards + change < -limitMps;
-        return towards - change <= most && !isTooFastAway;
+        boolean isTooFastAway =
+                Math.abs(heightToGoM) <= edgeM && towards + change < -limitMps - ROUNDING_MPS;
+        return towards - change <= most + ROUNDING_MPS && !isTooFastAway;
     }
 
     /**

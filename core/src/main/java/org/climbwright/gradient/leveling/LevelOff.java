@@ -27,7 +27,12 @@ public final class LevelOff {
             new ModelRange("vertical rate", 0.0, 500.0, "m/s", "a magnitude, of an aeroplane");
 
     static final ModelRange DECELERATION =
-            new ModelRange("vertical deceleration", 0.001, 50.0, "m/s2", "less levels nothing off");
+            new ModelRange(
+                    "vertical deceleration",
+                    0.001,
+                    50.0,
+                    "m/s2",
+                    "less levels nothing off, more hurts");
 
     static final ModelRange PERCENT =
             new ModelRange("percent of the rate", 0.1, 200.0, "%", "no rule of thumb is outside");
@@ -47,7 +52,12 @@ public final class LevelOff {
      */
     public static double heightToReduce(double fromMps, double toMps, double decelerationMps2) {
         requireFalling(fromMps, toMps);
-        return (fromMps - toMps) * (fromMps + toMps) / (2.0 * DECELERATION.check(decelerationMps2));
+        return height(fromMps, toMps, DECELERATION.check(decelerationMps2));
+    }
+
+    /** {@link #heightToReduce} that checks nothing, for decelerations that follow from a rate. */
+    static double height(double fromMps, double toMps, double decelerationMps2) {
+        return (fromMps - toMps) * (fromMps + toMps) / (2.0 * decelerationMps2);
     }
 
     /**
@@ -63,7 +73,12 @@ public final class LevelOff {
      */
     public static double timeToReduce(double fromMps, double toMps, double decelerationMps2) {
         requireFalling(fromMps, toMps);
-        return (fromMps - toMps) / DECELERATION.check(decelerationMps2);
+        return time(fromMps, toMps, DECELERATION.check(decelerationMps2));
+    }
+
+    /** {@link #timeToReduce} that checks nothing, for decelerations that follow from a rate. */
+    static double time(double fromMps, double toMps, double decelerationMps2) {
+        return (fromMps - toMps) / decelerationMps2;
     }
 
     /**

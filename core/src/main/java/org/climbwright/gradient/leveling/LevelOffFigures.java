@@ -27,12 +27,21 @@ record LevelOffFigures(
         double costS)
         implements Serializable {
 
+    /**
+     * Returns the figures.
+     *
+     * @param mostM the height that there is to go at most, which may be less than to the edge
+     */
     static LevelOffFigures of(
-            double arrivalMps, LevelOffRule rule, LevelOffLead lead, double truePerAltimeter) {
-        double edge = rule.heightToGo().inMetres();
+            double arrivalMps,
+            LevelOffRule rule,
+            LevelOffLead lead,
+            double truePerAltimeter,
+            double mostM) {
+        double edge = Math.min(mostM, rule.heightToGo().inMetres());
         double limit = rule.largestAllowed().inMetresPerSecond();
         double atArrival = deceleration(arrivalMps, lead, truePerAltimeter);
-        double leadM = LevelOff.heightToReduce(arrivalMps, 0.0, atArrival);
+        double leadM = LevelOff.height(arrivalMps, 0.0, atArrival);
         double atEdge = leadM > edge ? Math.sqrt(2.0 * atArrival * edge) : arrivalMps;
         if (atEdge <= limit) {
             return new LevelOffFigures(
@@ -47,11 +56,11 @@ record LevelOffFigures(
                     0.0);
         }
         double atLimit = deceleration(limit, lead, truePerAltimeter);
-        double levelling = LevelOff.heightToReduce(limit, 0.0, atLimit);
+        double levelling = LevelOff.height(limit, 0.0, atLimit);
         // a lead longer than the edge: the rate of the rule is met where the level-off begins
         double reduced = Math.max(edge, levelling);
-        double begins = reduced + LevelOff.heightToReduce(arrivalMps, limit, atArrival);
-        double reducing = LevelOff.timeToReduce(arrivalMps, limit, atArrival);
+        double begins = reduced + LevelOff.height(arrivalMps, limit, atArrival);
+        double reducing = LevelOff.time(arrivalMps, limit, atArrival);
         double without = timeFrom(begins, arrivalMps, leadM, atArrival);
         return new LevelOffFigures(
                 arrivalMps,

@@ -128,15 +128,18 @@ public final class LevelOffLead implements Serializable {
     /**
      * Returns how long it takes from the beginning until level.
      *
-     * @param rate the rate, up or down, not 0
+     * @param rate the rate, up or down
      * @return the time: 12 s for 10 %, whatever the rate
-     * @throws org.climbwright.quantity.OutsideModelException if the rate is beyond 500 m/s, or so
-     *     small that nothing is left to level off
+     * @throws org.climbwright.quantity.OutsideModelException if the rate is beyond 500 m/s
      * @accuracy a nanosecond
      */
     public Duration time(GeometricRate rate) {
         double rateMps = Math.abs(rate.inMetresPerSecond());
-        return Seconds.duration(LevelOff.timeToReduce(rateMps, 0.0, decelerationMps2(rateMps)));
+        double seconds =
+                kind == Kind.PERCENT_OF_RATE
+                        ? 2.0 * LevelOff.leadByPercent(1.0, value)
+                        : LevelOff.timeToReduce(rateMps, 0.0, value);
+        return Seconds.duration(seconds);
     }
 
     /**

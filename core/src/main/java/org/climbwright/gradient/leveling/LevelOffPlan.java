@@ -120,6 +120,10 @@ public final class LevelOffPlan implements Serializable {
     private final double truePerAltimeter;
     private final LevelOffFigures figures;
     private final double levelM;
+
+    /** Height to go at most: that of the path; infinite where there is none. */
+    private final double mostM;
+
     private final String[] remarks; // a list would not say that it can be written out
 
     LevelOffPlan(
@@ -128,19 +132,22 @@ public final class LevelOffPlan implements Serializable {
             LevelOffLead lead,
             double truePerAltimeter,
             double levelM,
+            double mostM,
             List<String> remarks) {
         this.arrival = arrival;
         this.rule = Objects.requireNonNull(rule, "rule");
         this.lead = Objects.requireNonNull(lead, "lead");
         this.truePerAltimeter = truePerAltimeter;
         this.levelM = levelM;
+        this.mostM = mostM;
         this.remarks = remarks.toArray(new String[0]);
         this.figures =
                 LevelOffFigures.of(
                         ARRIVAL.check(Math.abs(arrival.inMetresPerSecond())),
                         rule,
                         lead,
-                        truePerAltimeter);
+                        truePerAltimeter,
+                        mostM);
     }
 
     /**
@@ -156,7 +163,8 @@ public final class LevelOffPlan implements Serializable {
      */
     public static LevelOffPlan of(
             PressureAltitudeRate arrival, LevelOffRule rule, LevelOffLead lead) {
-        return new LevelOffPlan(arrival, rule, lead, 1.0, Double.NaN, List.of());
+        return new LevelOffPlan(
+                arrival, rule, lead, 1.0, Double.NaN, Double.POSITIVE_INFINITY, List.of());
     }
 
     /**
@@ -175,7 +183,13 @@ public final class LevelOffPlan implements Serializable {
     public static LevelOffPlan of(
             PressureAltitudeRate arrival, LevelOffRule rule, LevelOffLead lead, AirState air) {
         return new LevelOffPlan(
-                arrival, rule, lead, LevelOffSearch.truePerAltimeter(air), Double.NaN, List.of());
+                arrival,
+                rule,
+                lead,
+                LevelOffSearch.truePerAltimeter(air),
+                Double.NaN,
+                Double.POSITIVE_INFINITY,
+                List.of());
     }
 
     /**
@@ -301,7 +315,7 @@ public final class LevelOffPlan implements Serializable {
      */
     public List<Stretch> stretches() {
         List<Stretch> stretches = new ArrayList<>();
-        double from = rule.heightToGo().inMetres();
+        double from = Math.min(mostM, rule.heightToGo().inMetres());
         if (figures.isReduced()) {
             from = figures.reducedM();
             stretches.add(
@@ -313,7 +327,7 @@ public final class LevelOffPlan implements Serializable {
                             figures.keptMps(),
                             figures.reducingS()));
         }
-        double levelling = figures.levellingM();
+        double levelling = Math.min(mostM, figures.levellingM());
         if (from > levelling) {
             double time = (from - levelling) / figures.keptMps();
             stretches.add(
@@ -407,6 +421,6 @@ public final class LevelOffPlan implements Serializable {
     }
 
     private Object readResolve() {
-        return new LevelOffPlan(arrival, rule, lead, truePerAltimeter, levelM, remarks());
+        return new LevelOffPlan(arrival, rule, lead, truePerAltimeter, levelM, mostM, remarks());
     }
 }

@@ -3,6 +3,7 @@ package org.climbwright.gradient.leveling;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.DoubleStream;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.altimetry.VerticalRates;
@@ -19,8 +20,8 @@ final class LevelOffSearch {
     private static final double TOLERANCE_M = 1e-7;
     private static final double STEP_M = 60.0;
 
-    /** Slower than planned by more than rounding. */
-    private static final double SLOWER = 1.0 - 1e-9;
+    /** A climb that gets slower on the way by less is not remarked: most do. */
+    private static final double SLOWER = 0.9;
 
     private final ClimbPath path;
     private final LevelOffRule rule;
@@ -76,6 +77,7 @@ final class LevelOffSearch {
                 lead,
                 truePerAltimeter,
                 levelM,
+                levelM - path.bottom().inMetres(),
                 remarks);
     }
 
@@ -91,7 +93,8 @@ final class LevelOffSearch {
     }
 
     private double begins(double rateMps) {
-        return LevelOffFigures.of(rateMps, rule, lead, truePerAltimeter).beginsReducingM();
+        return LevelOffFigures.of(rateMps, rule, lead, truePerAltimeter, Double.POSITIVE_INFINITY)
+                .beginsReducingM();
     }
 
     /** The climb's rate; within the edge no more than the rule's, which was met on entering it. */
@@ -113,13 +116,18 @@ final class LevelOffSearch {
         if (late > 1e-3) {
             remarks.add(
                     "at "
-                            + PressureAltitude.ofMetres(begin).text()
+                            + feet(begin)
                             + " the climb has its rate for the first time, "
-                            + AltitudeChange.ofMetres(late).text()
+                            + feet(late)
                             + " too near to the level to reduce it in time");
         }
         double kept =
-                LevelOffFigures.of(LevelOffPlan.ARRIVAL.check(rate), rule, lead, truePerAltimeter)
+                LevelOffFigures.of(
+                                LevelOffPlan.ARRIVAL.check(rate),
+                                rule,
+                                lead,
+                                truePerAltimeter,
+                                Double.POSITIVE_INFINITY)
                         .keptMps();
         double slowest = rate;
         double fastestWithin = 0.0;
@@ -138,14 +146,24 @@ final class LevelOffSearch {
         if (slowest < kept * SLOWER) {
             remarks.add(
                     "the climb itself is down to "
-                            + PressureAltitudeRate.ofMetresPerSecond(slowest).text()
+                            + feetPerMinute(slowest)
                             + " before the level, so that it takes longer than told here");
         }
+        double atBottom = rate(path.bottom().inMetres(), Side.ABOVE);
+        boolean beginsWithin = levelM - path.bottom().inMetres() < rule.heightToGo().inMetres();
+        if (beginsWithin && atBottom > rule.largest().inMetresPerSecond()) {
+            remarks.add(
+                    "the climb begins within the edge of the rule, "
+                            + feet(levelM - path.bottom().inMetres())
+                            + " to go, at "
+                            + feetPerMinute(atBottom)
+                            + ", which is more than the rule: it is held to the rule here");
+        }
         boolean wasWithin = rate <= rule.largestAllowed().inMetresPerSecond();
-        if (wasWithin && fastestWithin > rule.largest().inMetresPerSecond()) {
+        if (!beginsWithin && wasWithin && fastestWithin > rule.largest().inMetresPerSecond()) {
             remarks.add(
                     "the climb itself would be up to "
-                            + PressureAltitudeRate.ofMetresPerSecond(fastestWithin).text()
+                            + feetPerMinute(fastestWithin)
                             + " within the edge of the rule, and is held to the rule there");
         }
     }
@@ -169,5 +187,16 @@ final class LevelOffSearch {
                             points.add(next);
                         });
         return points.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static String feet(double metres) {
+        return String.format(Locale.ROOT, "%.0f ft", AltitudeChange.ofMetres(metres).inFeet());
+    }
+
+    private static String feetPerMinute(double metresPerSecond) {
+        return String.format(
+                Locale.ROOT,
+                "%.0f ft/min",
+                PressureAltitudeRate.ofMetresPerSecond(metresPerSecond).inFeetPerMinute());
     }
 }

@@ -17,8 +17,8 @@ import org.climbwright.quantity.speed.PressureAltitudeRate;
  * The gradient and the rate that a level at a point takes from where the aeroplane is.
  *
  * <p>The gradient is true height over the ground. The rate is the altimeter's own feet to the level
- * over the time to the point, and so is what the instrument must show, whatever the temperature; it
- * holds for the ground speed given and grows with it.
+ * over the time that the climb takes to the point as predicted, and so is the mean that the
+ * instrument must show, whatever the temperature: more at first, where the rate falls on the way.
  *
  * <pre>{@code
  * double fromM = PressureAltitude.ofFeet(4000).inMetres();
@@ -48,6 +48,9 @@ public final class ClimbRequirement implements Serializable {
             new ModelRange("distance to the point", 1e-3, 2e7, "m", "a gradient needs a way");
     private static final ModelRange SPEED =
             new ModelRange("ground speed", 1e-3, 2000.0, "m/s", "a rate needs a way");
+
+    /** A point nearer than this is here, and takes no gradient. */
+    private static final double NEAREST_M = 10.0;
 
     private final Restriction restriction;
     private final Level level;
@@ -92,19 +95,44 @@ public final class ClimbRequirement implements Serializable {
             double distanceM) {
         double levelM = level.pressureAltitude(qnhPa);
         HeightGain gain = HeightGain.of(path, here, levelM);
+        double timeS = predictedTimeS(path, here, distanceM);
         double rate =
-                here.groundSpeed()
-                        .map(GroundSpeed::inMetresPerSecond)
-                        .map(
-                                speed ->
-                                        instrumentRate(
-                                                here.pressureAltitude().inMetres(),
-                                                levelM,
-                                                distanceM,
-                                                speed))
-                        .orElse(Double.NaN);
+                timeS > 0.0
+                        ? instrumentRate(
+                                here.pressureAltitude().inMetres(),
+                                levelM,
+                                distanceM,
+                                distanceM / timeS)
+                        : Double.NaN;
         return new ClimbRequirement(
                 restriction, level, gain.metres(), distanceM, rate, gain.heights());
+    }
+
+    /**
+     * How long the path takes from over the aeroplane's place to over the point [s]; NaN where that
+     * is not known.
+     */
+    private static double predictedTimeS(ClimbPath path, ClimbState here, double distanceM) {
+        if (here.distance().isEmpty()) {
+            return Double.NaN;
+        }
+        double fromM = here.distance().get().inMetres();
+        return timeOverS(path, fromM + distanceM) - timeOverS(path, fromM);
+    }
+
+    /** When the path is over a point; after its top at the ground speed that it has there. */
+    private static double timeOverS(ClimbPath path, double distanceM) {
+        PointOnPath point = PointOnPath.of(path, GroundDistance.ofMetres(distanceM));
+        if (point.state() == null) {
+            return Double.NaN;
+        }
+        double beyondM =
+                point.isLevelOff()
+                        ? distanceM - point.state().distance().orElseThrow().inMetres()
+                        : 0.0;
+        double speedMps =
+                point.state().groundSpeed().map(GroundSpeed::inMetresPerSecond).orElse(Double.NaN);
+        return point.state().timeS() + (beyondM > 0.0 ? beyondM / speedMps : 0.0);
     }
 
     /**
@@ -191,7 +219,7 @@ public final class ClimbRequirement implements Serializable {
 
     /** Tells whether a point so far ahead still takes a gradient. */
     static boolean isAhead(double distanceM) {
-        return DISTANCE.covers(distanceM);
+        return distanceM >= NEAREST_M;
     }
 
     /**

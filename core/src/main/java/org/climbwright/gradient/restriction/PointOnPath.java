@@ -53,8 +53,8 @@ record PointOnPath(@Nullable ClimbState state, boolean isLevelOff, String reason
             return new PointOnPath(
                     null,
                     false,
-                    "the wind is not known from "
-                            + last.pressureAltitude().text()
+                    "the wind is not known all the way from "
+                            + Figures.feet(last.pressureAltitude().inMetres())
                             + " up, and so no distance is");
         }
         if (wanted == metres(last)) {

@@ -22,6 +22,8 @@ import org.climbwright.quantity.temperature.IsaDeviation;
 import org.climbwright.testing.Streams;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("The plan of a level-off")
 class LevelOffPlanTest {
@@ -198,5 +200,36 @@ class LevelOffPlanTest {
                     .hasToString(value.toString());
         }
         assertThat(plan).isNotEqualTo(LevelOffPlan.of(fpm(3000), RULE, TEN));
+    }
+
+    @Test
+    @DisplayName("has no more to go than the climb, where that begins within the edge of the rule")
+    void beginsWithinTheEdge() {
+        ClimbPath path =
+                Scene.climb(Scene.constantRate(2900), Atmosphere.standard(), Winds.calm())
+                        .between(PressureAltitude.ofFeet(1000), PressureAltitude.ofFeet(1200));
+        LevelOffPlan plan =
+                LevelOffPlan.along(
+                        path,
+                        PressureAltitude.ofFeet(1200),
+                        LevelOffRule.tradeFigure(),
+                        LevelOffLead.tenPercent());
+        assertThat(plan.stretches().get(0).from().inFeet()).isCloseTo(200.0, within(1e-6));
+        // 50 ft at 1,500 ft/min, and 12 s
+        assertThat(plan.timeInForce().toNanos() / 1e9).isCloseTo(14.0, within(0.1));
+        assertThat(plan.remarks()).anyMatch(remark -> remark.contains("begins within the edge"));
+    }
+
+    @ParameterizedTest(name = "{0} ft/min, {1} %")
+    @CsvSource({"2, 10", "40, 200", "1500, 0.1"})
+    @DisplayName("has a lead for any rate and share")
+    void anyRate(double feetPerMinute, double percent) {
+        LevelOffPlan plan =
+                LevelOffPlan.of(
+                        PressureAltitudeRate.ofFeetPerMinute(feetPerMinute),
+                        LevelOffRule.tradeFigure(),
+                        LevelOffLead.ofPercentOfRate(percent));
+        assertThat(plan.beginsLevelling().inFeet())
+                .isCloseTo(feetPerMinute * percent / 100.0, within(1e-9));
     }
 }

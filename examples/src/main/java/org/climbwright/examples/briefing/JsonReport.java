@@ -11,6 +11,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.climbwright.briefing.BriefingLevel;
 import org.climbwright.briefing.CabinBriefing;
 import org.climbwright.briefing.ClimbBriefing;
@@ -184,11 +186,10 @@ final class JsonReport {
         number("distanceNm", restriction.distance().inNauticalMiles());
         json.writeStringField(
                 "required",
-                restriction
-                        .altitude()
-                        .map(Object::toString)
-                        .or(() -> restriction.speed().map(Object::toString))
-                        .orElse(""));
+                Stream.concat(
+                                restriction.altitude().stream().map(Object::toString),
+                                restriction.speed().stream().map(Object::toString))
+                        .collect(Collectors.joining(", ")));
         number("predictedFt", outcome.reading().map(Level::inFeet));
         number("marginFt", outcome.altitudeMargin().map(AltitudeChange::inFeet));
         number("marginKn", outcome.speedMargin().map(AirspeedDifference::inKnots));

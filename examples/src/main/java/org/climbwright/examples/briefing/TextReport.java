@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.climbwright.briefing.BriefingLevel;
 import org.climbwright.briefing.CabinBriefing;
 import org.climbwright.briefing.ClimbBriefing;
@@ -40,7 +42,7 @@ final class TextReport {
     private static final int WIDTH = 100;
     private static final String ROW = "%8s%7s%7s%7s%6s%7s%4s%6s%4s%5s%4s%7s%5s%6s%7s%7s";
 
-    private static final String RESTRICTION_ROW = "%5s  %-18s%-28s%-10s%9s%10s%7s%8s";
+    private static final String RESTRICTION_ROW = "%6s  %-17s %-28s %-9s%8s%10s%6s%7s";
     private static final String CABIN_ROW = "%8s%7s%8s%8s%12s%13s%11s%12s  %s";
 
     private final StringBuilder text = new StringBuilder();
@@ -340,7 +342,7 @@ final class TextReport {
         for (RestrictionOutcome outcome : restrictions.outcomes()) {
             line(
                     RESTRICTION_ROW,
-                    format("%.0f", outcome.restriction().distance().inNauticalMiles()),
+                    format("%.1f", outcome.restriction().distance().inNauticalMiles()),
                     outcome.restriction().name(),
                     what(outcome.restriction()),
                     outcome.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '),
@@ -359,25 +361,36 @@ final class TextReport {
                     known(
                             "%.0f",
                             outcome.required()
-                                    .map(need -> need.gradient().inFeetPerNauticalMile())),
+                                    .map(need -> need.gradient().inFeetPerNauticalMile())
+                                    .filter(gradient -> gradient > 0.0)),
                     known(
                             "%.0f",
                             outcome.required()
                                     .flatMap(ClimbRequirement::instrumentRate)
-                                    .map(PressureAltitudeRate::inFeetPerMinute)));
+                                    .map(PressureAltitudeRate::inFeetPerMinute)
+                                    .filter(rate -> rate > 0.0)));
         }
-        line(
-                "  ft/NM over the ground and ft/min on the instrument: what it takes from the"
-                        + " beginning.");
+        line("  ft/NM and ft/min: what it takes on the mean from the beginning, true height over");
+        line("  the ground and feet of the altimeter over the time predicted to the point.");
         restrictions
                 .fromTheBeginning()
                 .governing()
                 .ifPresent(
                         need ->
                                 line(
-                                        "  %s governs, with %.0f ft/NM.",
+                                        "  The steepest constant gradient that one takes: %s, %.0f"
+                                                + " ft/NM.",
                                         need.restriction().name(),
                                         need.gradient().inFeetPerNauticalMile()));
+        restrictions
+                .fromTheBeginning()
+                .capping()
+                .ifPresent(
+                        cap ->
+                                line(
+                                        "  The least that one allows: %s, %.0f ft/NM.",
+                                        cap.restriction().name(),
+                                        cap.gradient().inFeetPerNauticalMile()));
         restrictions
                 .firstMissed()
                 .ifPresent(
@@ -392,15 +405,15 @@ final class TextReport {
     }
 
     private static String what(Restriction restriction) {
-        return restriction
-                .altitude()
-                .map(Object::toString)
-                .or(() -> restriction.speed().map(Object::toString))
-                .orElse("");
+        return Stream.concat(
+                        restriction.altitude().stream().map(Object::toString),
+                        restriction.speed().stream().map(Object::toString))
+                .collect(Collectors.joining(", "));
     }
 
     private void levelOff(LevelOffPlan plan) {
         line("LEVEL-OFF, %s, %s", plan.rule().name(), plan.lead());
+        paragraph("  ", "Condition: " + plan.rule().condition() + ".");
         for (LevelOffPlan.Stretch stretch : plan.stretches()) {
             line(
                     "  %5.0f to %4.0f ft to go, %5.0f to %4.0f ft/min, %s: %s",

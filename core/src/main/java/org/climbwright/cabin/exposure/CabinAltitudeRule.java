@@ -3,6 +3,7 @@ package org.climbwright.cabin.exposure;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.climbwright.cabin.CabinHistory;
 import org.climbwright.quantity.ModelRange;
@@ -208,9 +209,11 @@ public record CabinAltitudeRule(
                     + ", at most "
                     + allowed
                     + ": highest "
-                    + highest.text()
-                    + ", above for "
-                    + timeAbove
+                    + String.format(
+                            Locale.ROOT,
+                            "%.0f ft, above for %.1f s",
+                            highest.inFeet(),
+                            timeAbove.toNanos() / 1e9)
                     + (isExceeded() ? ", exceeded" : ", not exceeded in this record");
         }
     }

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.cabin.CabinState;
 import org.climbwright.cabin.ExpectedCabin;
+import org.climbwright.gradient.restriction.Level;
+import org.climbwright.gradient.restriction.Restriction;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.sounding.UnobservedWind;
 import org.climbwright.unit.UnitText;
@@ -59,6 +62,7 @@ final class BriefingNotes {
                             + " conditions: whether they hold there cannot be told.");
         }
         briefing.cabin().ifPresent(briefed -> noteCabin(found, briefed));
+        noteRestrictions(found);
         DoubleSummaryStatistics deviations =
                 briefing.levels().stream()
                         .mapToDouble(level -> level.state().air().isaDeviation().inKelvins())
@@ -79,6 +83,34 @@ final class BriefingNotes {
 
     private static String signed(double kelvins) {
         return (kelvins < 0.0 ? "" : "+") + UnitText.number(kelvins);
+    }
+
+    /** Above the transition altitude nobody's altimeter is on QNH. */
+    private void noteRestrictions(List<String> found) {
+        double transitionFt = briefing.plan().aerodrome().transitionAltitude().inFeet();
+        for (Restriction restriction : briefing.plan().restrictions()) {
+            boolean isHigh =
+                    restriction.altitude().stream()
+                            .flatMap(
+                                    altitude ->
+                                            Stream.concat(
+                                                    altitude.lower().stream(),
+                                                    altitude.upper().stream()))
+                            .anyMatch(
+                                    level ->
+                                            level.reference() == Level.Reference.QNH
+                                                    && level.inFeet() > transitionFt);
+            if (isHigh) {
+                found.add(
+                        String.format(
+                                Locale.ROOT,
+                                "The restriction at %s is on QNH, above the transition altitude of"
+                                        + " %.0f ft where altimeters are on the standard setting:"
+                                        + " it is held against the reading on QNH all the same.",
+                                restriction.name(),
+                                transitionFt));
+            }
+        }
     }
 
     private static void noteCabin(List<String> found, CabinBriefing briefed) {

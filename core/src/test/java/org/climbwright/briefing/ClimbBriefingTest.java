@@ -181,6 +181,27 @@ class ClimbBriefingTest {
     }
 
     @Test
+    @DisplayName("notes a restriction on QNH above the transition altitude")
+    void restrictionAboveTransition() {
+        Restriction high =
+                Restriction.of(
+                        "invented",
+                        GroundDistance.ofNauticalMiles(10),
+                        AltitudeRestriction.atOrBelow(Level.of(AltitudeOnQnh.ofFeet(9000))));
+        Restriction low =
+                Restriction.of(
+                        "lower",
+                        GroundDistance.ofNauticalMiles(5),
+                        AltitudeRestriction.atOrAbove(Level.of(AltitudeOnQnh.ofFeet(3000))));
+        ClimbBriefing restricted =
+                ClimbBriefing.of(plan(30000).withRestrictions(List.of(high, low)), AIR);
+        assertThat(restricted.notes())
+                .filteredOn(note -> note.contains("above the transition altitude of 5000 ft"))
+                .hasSize(1)
+                .allMatch(note -> note.startsWith("The restriction at invented is on QNH"));
+    }
+
+    @Test
     @DisplayName("plans the level-off where the climb gets to its level, and only there")
     void levelOff() {
         PlannedLevelOff planned =

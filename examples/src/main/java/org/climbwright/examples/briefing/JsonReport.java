@@ -22,6 +22,8 @@ import org.climbwright.cabin.CabinState;
 import org.climbwright.gradient.cloudtop.CloudTop;
 import org.climbwright.gradient.leveling.LevelOffPlan;
 import org.climbwright.gradient.restriction.ClimbRequirement;
+import org.climbwright.gradient.restriction.ClimbRequirements;
+import org.climbwright.gradient.restriction.Conflict;
 import org.climbwright.gradient.restriction.Level;
 import org.climbwright.gradient.restriction.Restriction;
 import org.climbwright.gradient.restriction.RestrictionOutcome;
@@ -97,6 +99,12 @@ final class JsonReport {
             write(outcome);
         }
         json.writeEndArray();
+        ClimbRequirements needs = briefing.restrictions().fromTheBeginning();
+        name("steepestRequiredAt", needs.governing());
+        name("leastAllowedAt", needs.capping());
+        texts(
+                "restrictionConflicts",
+                briefing.restrictions().conflicts().stream().map(Conflict::reason).toList());
         json.writeFieldName("levelOff");
         writeLevelOff(briefing.levelOff());
         json.writeFieldName("cloudTop");
@@ -205,6 +213,14 @@ final class JsonReport {
                 "verdict", outcome.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         texts("reasons", outcome.reasons());
         json.writeEndObject();
+    }
+
+    private void name(String field, Optional<ClimbRequirement> known) throws IOException {
+        if (known.isPresent()) {
+            json.writeStringField(field, known.get().restriction().name());
+        } else {
+            json.writeNullField(field);
+        }
     }
 
     private void writeLevelOff(Optional<LevelOffPlan> known) throws IOException {

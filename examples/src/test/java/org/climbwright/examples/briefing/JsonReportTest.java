@@ -172,6 +172,9 @@ class JsonReportTest {
                         .isTrue();
             }
         }
+        assertThat(json.get("steepestRequiredAt").textValue()).isEqualTo("BIRCH (invented)");
+        assertThat(json.get("leastAllowedAt").textValue()).isEqualTo("CEDAR (invented)");
+        assertThat(json.get("restrictionConflicts").size()).isZero();
         // an upper bound takes no gradient
         assertThat(restrictions.get(2).get("requiredGradientFtPerNm").isNull()).isTrue();
     }

@@ -261,6 +261,41 @@ public record CabinPlan(
     }
 
     /**
+     * Returns the cabin altitude some seconds later: nearer to the target, no faster than the rate
+     * limits, and no lower than the differential allows that the precedence keeps.
+     *
+     * @param cabinAltitudeM cabin altitude now [m]
+     * @param seconds how much later [s], 0 or more
+     * @param pressureAltitudeM pressure altitude of the aeroplane then [m], where the schedule
+     *     reaches
+     * @return cabin altitude then [m]
+     * @throws org.climbwright.quantity.OutsideModelException if the schedule does not reach there,
+     *     or a cabin altitude is out of range
+     * @accuracy see {@link #targetM(double)}
+     * @source see the class comment
+     */
+    public double nextM(double cabinAltitudeM, double seconds, double pressureAltitudeM) {
+        double highest = cabinAltitudeM + rates.up().inMetresPerSecond() * seconds;
+        double lowest = cabinAltitudeM - rates.down().inMetresPerSecond() * seconds;
+        double wanted = targetM(pressureAltitudeM);
+        return notBeyondTheHull(Math.max(lowest, Math.min(highest, wanted)), pressureAltitudeM);
+    }
+
+    double notBeyondTheHull(double cabinAltitudeM, double pressureAltitudeM) {
+        double most = mostPa();
+        return CabinPressure.differential(cabinAltitudeM, pressureAltitudeM) > most
+                ? CabinPressure.cabinAltitude(most, pressureAltitudeM)
+                : cabinAltitudeM;
+    }
+
+    /** The differential that nothing passes: a valve opens, whatever the rate. */
+    double mostPa() {
+        return precedence == Precedence.DIFFERENTIAL_FIRST
+                ? limits.scheduled().inPascals()
+                : limits.relief().inPascals();
+    }
+
+    /**
      * Tells whether the plan has a target at a level.
      *
      * @param pressureAltitudeM pressure altitude of the aeroplane [m]

@@ -86,7 +86,7 @@ final class CabinSteps {
 
     /** Follows the plan from the bottom to the top. */
     private void follow(double startM, double[] levels) {
-        double cabin = notBeyondTheHull(plan, Math.min(startM, levels[0]), levels[0]);
+        double cabin = plan.notBeyondTheHull(Math.min(startM, levels[0]), levels[0]);
         add(levels[0], timeS(levels[0]), cabin);
         for (int i = 1; i < levels.length; i++) {
             double time = timeS(levels[i]);
@@ -98,12 +98,12 @@ final class CabinSteps {
                                 + timeS
                                 + " s");
             }
-            double next = next(plan, cabinM, time - timeS, levels[i]);
+            double next = plan.nextM(cabinM, time - timeS, levels[i]);
             double way = plan.targetM(levelM) - cabinM;
             double wayThen = plan.targetM(levels[i]) - next;
             if (Math.abs(way) > NEAREST_M && way * wayThen <= 0.0) {
                 meet(way > 0.0, levels[i]);
-                next = next(plan, cabinM, time - timeS, levels[i]);
+                next = plan.nextM(cabinM, time - timeS, levels[i]);
             }
             add(levels[i], time, next);
         }
@@ -128,7 +128,7 @@ final class CabinSteps {
         }
         if (high - levelM > NEAREST_M && toM - high > NEAREST_M) {
             double time = timeS(high);
-            add(high, time, next(plan, cabinM, time - timeS, high));
+            add(high, time, plan.nextM(cabinM, time - timeS, high));
         }
     }
 
@@ -161,27 +161,5 @@ final class CabinSteps {
         return isUp
                 ? cabinM + plan.rates().up().inMetresPerSecond() * seconds
                 : cabinM - plan.rates().down().inMetresPerSecond() * seconds;
-    }
-
-    /** The cabin some seconds later, with the aeroplane then at a level. */
-    static double next(CabinPlan plan, double cabinM, double seconds, double levelM) {
-        double highest = limited(plan, cabinM, seconds, true);
-        double lowest = limited(plan, cabinM, seconds, false);
-        double wanted = plan.targetM(levelM);
-        return notBeyondTheHull(plan, Math.max(lowest, Math.min(highest, wanted)), levelM);
-    }
-
-    private static double notBeyondTheHull(CabinPlan plan, double cabinM, double levelM) {
-        double most = mostPa(plan);
-        return CabinPressure.differential(cabinM, levelM) > most
-                ? CabinPressure.cabinAltitude(most, levelM)
-                : cabinM;
-    }
-
-    /** The differential that nothing passes: a valve opens, whatever the rate. */
-    static double mostPa(CabinPlan plan) {
-        return plan.precedence() == CabinPlan.Precedence.DIFFERENTIAL_FIRST
-                ? plan.limits().scheduled().inPascals()
-                : plan.limits().relief().inPascals();
     }
 }

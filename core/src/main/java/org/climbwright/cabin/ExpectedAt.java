@@ -45,8 +45,7 @@ record ExpectedAt(
         }
         if (time.isPresent() && time.get().compareTo(climbing.time()) > 0) {
             double seconds = time.get().minus(climbing.time()).toNanos() / 1e9;
-            double then =
-                    CabinSteps.next(cabin.plan(), climbing.cabin().inMetres(), seconds, level);
+            double then = cabin.plan().nextM(climbing.cabin().inMetres(), seconds, level);
             return goneOn(cabin.plan(), climbing, read, level, then);
         }
         return just(climbing, read, climbing.rate().inMetresPerSecond());

@@ -226,14 +226,14 @@ public final class ExpectedCabin implements Serializable {
     }
 
     private CabinState climbing(int i, double level, double seconds) {
-        double cabin = CabinSteps.next(plan, cabinM[i], seconds - timesS[i], level);
+        double cabin = plan.nextM(cabinM[i], seconds - timesS[i], level);
         return state(seconds, level, cabin, rateMps(i));
     }
 
     /** After the climb; the cabin goes on to where it is wanted at its limit of rate. */
     private CabinState level(double seconds) {
         double level = levelsM[last()];
-        double cabin = CabinSteps.next(plan, cabinM[last()], seconds - timesS[last()], level);
+        double cabin = plan.nextM(cabinM[last()], seconds - timesS[last()], level);
         double way = plan.targetM(level) - cabin;
         double rate = Math.abs(way) <= ROUNDING ? 0.0 : limitMps(way);
         return state(seconds, level, cabin, rate);
@@ -252,7 +252,7 @@ public final class ExpectedCabin implements Serializable {
 
     private CabinState.BoundBy boundBy(double cabin, double differential, double level) {
         boolean isRateFirst = plan.precedence() == CabinPlan.Precedence.RATE_FIRST;
-        if (differential >= CabinSteps.mostPa(plan) - ROUNDING) {
+        if (differential >= plan.mostPa() - ROUNDING) {
             return isRateFirst
                     ? CabinState.BoundBy.RELIEF_SETTING
                     : CabinState.BoundBy.SCHEDULED_DIFFERENTIAL;

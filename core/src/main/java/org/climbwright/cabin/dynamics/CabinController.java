@@ -2,39 +2,24 @@ package org.climbwright.cabin.dynamics;
 
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.cabin.CabinPlan;
-import org.climbwright.cabin.CabinPlan.Precedence;
 
 /**
- * The controller of the outflow valve, an ideal one: at each step it knows what flows, and opens
- * the valve so far that the cabin comes to the pressure it wants by the end of the step.
- *
- * <p>It wants the plan's target, approached within the rate limits; where that would pass the
- * scheduled differential, the plan's precedence decides. It has no state of its own.
+ * The controller of the outflow valve, an ideal one: it knows what flows, and moves the valve all
+ * the time so that the cabin goes straight to the pressure that its plan wants at the end of a
+ * step. Where that asks for more than an open valve or less than a shut one, that is what it has.
  */
 final class CabinController {
-    private final CabinPlan plan;
-    private final double upMps;
-    private final double downMps;
-    private final double mostPa;
-
-    CabinController(CabinPlan plan) {
-        this.plan = plan;
-        this.upMps = plan.rates().up().inMetresPerSecond();
-        this.downMps = plan.rates().down().inMetresPerSecond();
-        this.mostPa =
-                plan.precedence() == Precedence.DIFFERENTIAL_FIRST
-                        ? plan.limits().scheduled().inPascals()
-                        : plan.limits().relief().inPascals();
-    }
+    private CabinController() {}
 
     /** The cabin pressure wanted at the end of a step. */
-    double wantedPa(double cabinM, double pressureAltitudeM, double outsidePa, double stepS) {
-        double target = plan.targetM(pressureAltitudeM);
-        double highest = Math.fma(upMps, stepS, cabinM);
-        double lowest = Math.fma(-downMps, stepS, cabinM);
-        double next = Math.max(lowest, Math.min(highest, target));
-        double wanted = StandardAir.pressureFromAltitude(next);
-        return Math.max(outsidePa, Math.min(wanted, outsidePa + mostPa));
+    static double wantedPa(
+            CabinPlan plan,
+            double cabinM,
+            double pressureAltitudeM,
+            double outsidePa,
+            double stepS) {
+        double next = plan.nextM(cabinM, stepS, pressureAltitudeM);
+        return Math.max(outsidePa, StandardAir.pressureFromAltitude(next));
     }
 
     /**

@@ -55,7 +55,6 @@ public final class CabinModel {
 
     private final CabinHull hull;
     private final CabinPlan plan;
-    private final CabinController controller;
     private final CabinGas gas;
     private final double reliefPa;
     private final double negativeReliefPa;
@@ -83,7 +82,6 @@ public final class CabinModel {
             CabinAltitude... levels) {
         this.hull = hull;
         this.plan = plan;
-        this.controller = new CabinController(plan);
         this.reliefPa = plan.limits().relief().inPascals();
         this.negativeReliefPa = plan.limits().negativeRelief().inPascals();
         this.pressureAltitudeM = ALTITUDE.check(pressureAltitudeM);
@@ -210,7 +208,7 @@ public final class CabinModel {
 
     /** Moves the valve; true if the cabin could go where the controller wants it. */
     private boolean isFollowing(double stepS, double toM, double afterPa, double inflow) {
-        double wanted = controller.wantedPa(cabinAltitudeM, toM, afterPa, stepS);
+        double wanted = CabinController.wantedPa(plan, cabinAltitudeM, toM, afterPa, stepS);
         double rate = (wanted - gas.pressurePa()) / stepS;
         // where the outside is the higher now, it is the flow now that the valve is opened for
         boolean isBelow = gas.pressurePa() < outsidePa;

@@ -4,7 +4,7 @@
  *
  * <p>Start at {@link org.climbwright.atmosphere.Atmosphere}; each package is a chapter that uses
  * only the ones before it: atmosphere, sounding, airspeed, path, icing, turbulence, cabin,
- * gradient, briefing.
+ * gradient, performance, profile, briefing.
  */
 @SuppressWarnings("requires-automatic") // Commons Math has no descriptor, and is needed by who asks
 module org.climbwright.core {
@@ -31,6 +31,7 @@ module org.climbwright.core {
     exports org.climbwright.icing.envelope;
     exports org.climbwright.icing.potential;
     exports org.climbwright.path;
+    exports org.climbwright.performance;
     exports org.climbwright.sounding;
     exports org.climbwright.sounding.surface;
     exports org.climbwright.turbulence;

@@ -40,6 +40,7 @@ class ArchitectureTest {
                     "turbulence",
                     "cabin",
                     "gradient",
+                    "performance",
                     "briefing");
 
     /** Math functions that the language fixes to the last bit. */

@@ -32,6 +32,7 @@ module org.climbwright.core {
     exports org.climbwright.icing.potential;
     exports org.climbwright.path;
     exports org.climbwright.performance;
+    exports org.climbwright.profile;
     exports org.climbwright.sounding;
     exports org.climbwright.sounding.surface;
     exports org.climbwright.turbulence;

@@ -95,4 +95,19 @@ public final class GroundTrack {
         }
         return ground;
     }
+
+    /**
+     * Returns the speed along the surface of the earth below an aeroplane: distances of a climb
+     * count there.
+     *
+     * @param groundSpeedMps ground speed at the level flown [m/s]
+     * @param geometricPerGeopotential metres of true height in one of geopotential altitude at that
+     *     level, {@code ((r + Z) / r)²}
+     * @return speed of the point below [m/s]: 0.16 % less than the ground speed at 10 km
+     * @accuracy 2 ulp
+     * @source similar arcs, with the nominal radius of the earth of ICAO Doc 7488
+     */
+    public static double alongSurface(double groundSpeedMps, double geometricPerGeopotential) {
+        return groundSpeedMps / Math.sqrt(geometricPerGeopotential);
+    }
 }

@@ -72,8 +72,9 @@ final class RateTablePath implements ClimbPath {
                 }
             }
         }
-        climb.schedule().changeOfSpeed().ifPresent(level -> bends.add(level.inMetres()));
-        climb.schedule().crossover().ifPresent(level -> bends.add(level.inMetres()));
+        for (double altitude : climb.schedule().bendsM()) {
+            bends.add(altitude);
+        }
         // the standard temperature bends too, and with it what a metre of pressure altitude is
         for (double pressure : Atmosphere.standard().bendsPa()) {
             bends.add(StandardAir.altitudeFromPressure(pressure));
@@ -170,7 +171,9 @@ final class RateTablePath implements ClimbPath {
 
     private double distancePerMetre(double altitudeM) {
         ClimbState here = state(altitudeM, Side.ABOVE, 0.0, 0.0);
-        return here.groundSpeedMps() / here.rateMps();
+        return GroundTrack.alongSurface(
+                        here.groundSpeedMps(), VerticalRates.geometricPerGeopotential(here.air()))
+                / here.rateMps();
     }
 
     private AirState air(double altitudeM) {

@@ -1,11 +1,10 @@
 package org.climbwright.path;
 
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.airspeed.AirspeedConversion;
-import org.climbwright.airspeed.Crossover;
-import org.climbwright.atmosphere.IcaoConstants;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
@@ -16,7 +15,8 @@ import org.climbwright.quantity.speed.Mach;
  * lower calibrated airspeed below some level.
  *
  * <p>At each level the slower of the two counts, the Mach number or the calibrated airspeed; where
- * they are the same speed is the crossover. A change of speed is taken as immediate.
+ * they are the same speed is the crossover. Between two levels a speed for rough air may stand in
+ * for both, though never above the limit, and none is ever below the minimum.
  *
  * <pre>{@code
  * SpeedSchedule schedule =
@@ -33,12 +33,32 @@ public final class SpeedSchedule implements Serializable {
     private final double mach;
     private final double limitCasMps;
     private final double limitTopM;
+    private final RoughAir roughAir;
+    private final double minimumCasMps;
+    private final SpeedSegments segments;
 
-    private SpeedSchedule(double casMps, double mach, double limitCasMps, double limitTopM) {
+    /** Speeds between two levels; with its levels the wrong way round there is no rough air. */
+    private record RoughAir(double casMps, double mach, double bottomM, double topM)
+            implements Serializable {
+        static final RoughAir NONE =
+                new RoughAir(
+                        Double.NaN, Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
+    }
+
+    private SpeedSchedule(
+            double casMps,
+            double mach,
+            double limitCasMps,
+            double limitTopM,
+            RoughAir roughAir,
+            double minimumCasMps) {
         this.casMps = casMps;
         this.mach = mach;
         this.limitCasMps = limitCasMps;
         this.limitTopM = limitTopM;
+        this.roughAir = roughAir;
+        this.minimumCasMps = minimumCasMps;
+        this.segments = segments();
     }
 
     /**
@@ -52,6 +72,13 @@ public final class SpeedSchedule implements Serializable {
      */
     public static SpeedSchedule of(CalibratedAirspeed calibratedAirspeed, Mach mach) {
         double casMps = calibratedAirspeed.inMetresPerSecond();
+        requireSpeeds(calibratedAirspeed, mach);
+        return new SpeedSchedule(
+                casMps, mach.number(), Double.NaN, Double.NEGATIVE_INFINITY, RoughAir.NONE, 0.0);
+    }
+
+    private static void requireSpeeds(CalibratedAirspeed calibratedAirspeed, Mach mach) {
+        double casMps = calibratedAirspeed.inMetresPerSecond();
         if (casMps == 0.0 || mach.number() == 0.0) {
             throw new IllegalArgumentException(
                     "a schedule needs speeds above 0, but had "
@@ -60,7 +87,6 @@ public final class SpeedSchedule implements Serializable {
                             + mach.text());
         }
         AirspeedConversion.crossoverPressure(casMps, mach.number()); // asked for its checks
-        return new SpeedSchedule(casMps, mach.number(), Double.NaN, Double.NEGATIVE_INFINITY);
     }
 
     /**
@@ -74,7 +100,94 @@ public final class SpeedSchedule implements Serializable {
     public SpeedSchedule withLimit(CalibratedAirspeed limit, PressureAltitude below) {
         AirspeedConversion.crossoverPressure(limit.inMetresPerSecond(), mach); // for its checks
         return new SpeedSchedule(
-                casMps, mach, Math.min(limit.inMetresPerSecond(), casMps), below.inMetres());
+                casMps,
+                mach,
+                Math.min(limit.inMetresPerSecond(), casMps),
+                below.inMetres(),
+                roughAir,
+                minimumCasMps);
+    }
+
+    /**
+     * Returns this schedule with the speeds for rough air between two levels.
+     *
+     * @param calibratedAirspeed the speed below its crossover, from 1 to 1701.47 m/s; the limit
+     *     still holds below its level
+     * @param roughMach the speed above its crossover, from 0.01 to 5
+     * @param from where rough air begins
+     * @param to where it ends, above that
+     * @return a copy with that speed there
+     * @throws org.climbwright.quantity.OutsideModelException if a speed is out of range
+     * @throws IllegalArgumentException if a speed is 0, or the levels are not one above the other
+     */
+    public SpeedSchedule withRoughAir(
+            CalibratedAirspeed calibratedAirspeed,
+            Mach roughMach,
+            PressureAltitude from,
+            PressureAltitude to) {
+        requireSpeeds(calibratedAirspeed, roughMach);
+        if (from.compareTo(to) >= 0) {
+            throw new IllegalArgumentException(
+                    "rough air must end above where it begins, but was from "
+                            + from.text()
+                            + " to "
+                            + to.text());
+        }
+        return new SpeedSchedule(
+                casMps,
+                mach,
+                limitCasMps,
+                limitTopM,
+                new RoughAir(
+                        calibratedAirspeed.inMetresPerSecond(),
+                        roughMach.number(),
+                        from.inMetres(),
+                        to.inMetres()),
+                minimumCasMps);
+    }
+
+    /**
+     * Returns this schedule with a speed below which it never goes, be it for a limit.
+     *
+     * @param minimum the lowest calibrated airspeed, from 1 m/s
+     * @return a copy with that minimum
+     * @throws org.climbwright.quantity.OutsideModelException if the minimum is out of range
+     */
+    public SpeedSchedule withMinimum(CalibratedAirspeed minimum) {
+        AirspeedConversion.crossoverPressure(minimum.inMetresPerSecond(), mach); // for its checks
+        return new SpeedSchedule(
+                casMps, mach, limitCasMps, limitTopM, roughAir, minimum.inMetresPerSecond());
+    }
+
+    private SpeedSegments segments() {
+        SpeedSegments.Draft draft = new SpeedSegments.Draft();
+        double[] edges = {
+            Double.NEGATIVE_INFINITY,
+            limitTopM,
+            roughAir.bottomM(),
+            roughAir.topM(),
+            Double.POSITIVE_INFINITY
+        };
+        Arrays.sort(edges);
+        for (int i = 1; i < edges.length; i++) {
+            if (edges[i - 1] < edges[i]) {
+                addTo(draft, edges[i - 1], edges[i]);
+            }
+        }
+        return draft.segments();
+    }
+
+    /** Between two edges limit and rough air hold all the way, or not at all. */
+    private void addTo(SpeedSegments.Draft draft, double fromM, double toM) {
+        boolean isRough = roughAir.bottomM() <= fromM && toM <= roughAir.topM();
+        double cas = isRough ? roughAir.casMps() : casMps;
+        double limited = toM <= limitTopM ? Math.min(limitCasMps, cas) : cas;
+        draft.add(
+                fromM,
+                toM,
+                Math.max(minimumCasMps, limited),
+                isRough ? roughAir.mach() : mach,
+                minimumCasMps);
     }
 
     /**
@@ -88,11 +201,12 @@ public final class SpeedSchedule implements Serializable {
      * @source {@link AirspeedConversion}
      */
     public double calibratedAirspeed(double pressureAltitudeM, Side side) {
-        double scheduled = scheduledCas(pressureAltitudeM, side);
-        return isMach(pressureAltitudeM, side)
+        int segment = segments.at(pressureAltitudeM, side);
+        return segments.isMach(segment)
                 ? AirspeedConversion.casFromMach(
-                        mach, StandardAir.pressureFromAltitude(pressureAltitudeM))
-                : scheduled;
+                        segments.speed(segment),
+                        StandardAir.pressureFromAltitude(pressureAltitudeM))
+                : segments.speed(segment);
     }
 
     /**
@@ -106,11 +220,43 @@ public final class SpeedSchedule implements Serializable {
      * @source {@link AirspeedConversion}
      */
     public double mach(double pressureAltitudeM, Side side) {
-        return isMach(pressureAltitudeM, side)
-                ? mach
+        int segment = segments.at(pressureAltitudeM, side);
+        return segments.isMach(segment)
+                ? segments.speed(segment)
                 : AirspeedConversion.machFromCas(
-                        scheduledCas(pressureAltitudeM, side),
+                        segments.speed(segment),
                         StandardAir.pressureFromAltitude(pressureAltitudeM));
+    }
+
+    /**
+     * Tells which of the two is held at a level.
+     *
+     * @param pressureAltitudeM pressure altitude [m]
+     * @param side from which side, where the speed changes at that level
+     * @return true where the Mach number is held, false where the calibrated airspeed is
+     */
+    public boolean isMachHeld(double pressureAltitudeM, Side side) {
+        return segments.isMach(segments.at(pressureAltitudeM, side));
+    }
+
+    /**
+     * Returns the speed held at a level, as it was given.
+     *
+     * @param pressureAltitudeM pressure altitude [m]
+     * @param side from which side, where the speed changes at that level
+     * @return Mach number where {@link #isMachHeld} says so, else calibrated airspeed [m/s]
+     */
+    public double held(double pressureAltitudeM, Side side) {
+        return segments.speed(segments.at(pressureAltitudeM, side));
+    }
+
+    /**
+     * Returns where the speed held changes to another: jumps, or crosses over.
+     *
+     * @return pressure altitudes [m], rising
+     */
+    public double[] bendsM() {
+        return segments.edgesM();
     }
 
     /**
@@ -120,50 +266,38 @@ public final class SpeedSchedule implements Serializable {
      *     when the Mach number counts already below it
      */
     public Optional<PressureAltitude> changeOfSpeed() {
-        return limitCasMps < casMps && crossoverM(limitCasMps) > limitTopM
-                ? Optional.of(PressureAltitude.ofMetres(limitTopM))
-                : Optional.empty();
+        boolean isFelt =
+                limitCasMps < casMps
+                        && segments.at(limitTopM, Side.BELOW) != segments.at(limitTopM, Side.ABOVE)
+                        && !isMachHeld(limitTopM, Side.BELOW);
+        return isFelt ? Optional.of(PressureAltitude.ofMetres(limitTopM)) : Optional.empty();
     }
 
     /**
-     * Returns the level from which the Mach number counts.
+     * Returns the lowest level from which the Mach number counts.
      *
      * @return where Mach number and calibrated airspeed are the same speed, be it that of the limit
      *     below its top; the top of the limit if the crossover lies below that; empty when the Mach
      *     number counts at every level of the standard atmosphere, or at none
      */
     public Optional<PressureAltitude> crossover() {
-        double crossing = crossoverM(casMps);
-        if (limitCasMps < casMps) {
-            double ofLimit = crossoverM(limitCasMps);
-            crossing = ofLimit <= limitTopM ? ofLimit : Math.max(crossing, limitTopM);
+        for (double edge : segments.edgesM()) {
+            if (!isMachHeld(edge, Side.BELOW) && isMachHeld(edge, Side.ABOVE)) {
+                return Optional.of(PressureAltitude.ofMetres(edge));
+            }
         }
-        return Double.isInfinite(crossing)
-                ? Optional.empty()
-                : Optional.of(PressureAltitude.ofMetres(crossing));
+        return Optional.empty();
     }
 
-    private boolean isMach(double pressureAltitudeM, Side side) {
-        double crossing = crossoverM(scheduledCas(pressureAltitudeM, side));
-        return pressureAltitudeM > crossing
-                || (pressureAltitudeM == crossing && side == Side.ABOVE);
-    }
-
-    private double scheduledCas(double pressureAltitudeM, Side side) {
-        boolean limited =
-                pressureAltitudeM < limitTopM
-                        || (pressureAltitudeM == limitTopM && side == Side.BELOW);
-        return limited ? limitCasMps : casMps;
-    }
-
-    /** The crossover [m]; infinite, down or up, when it lies beyond the standard atmosphere. */
-    private double crossoverM(double cas) {
-        if (Crossover.hasAltitude(cas, mach)) {
-            return Crossover.altitude(cas, mach);
-        }
-        return AirspeedConversion.crossoverPressure(cas, mach) > IcaoConstants.SEA_LEVEL_PRESSURE_PA
-                ? Double.NEGATIVE_INFINITY
-                : Double.POSITIVE_INFINITY;
+    /**
+     * Returns the speed below which it never goes.
+     *
+     * @return calibrated airspeed; empty without a minimum
+     */
+    public Optional<CalibratedAirspeed> minimum() {
+        return minimumCasMps > 0.0
+                ? Optional.of(CalibratedAirspeed.ofMetresPerSecond(minimumCasMps))
+                : Optional.empty();
     }
 
     /**
@@ -177,15 +311,27 @@ public final class SpeedSchedule implements Serializable {
                 CalibratedAirspeed.ofMetresPerSecond(casMps).text()
                         + ", then "
                         + Mach.of(mach).text();
-        return changeOfSpeed()
-                .map(
-                        level ->
-                                CalibratedAirspeed.ofMetresPerSecond(limitCasMps).text()
-                                        + " to "
-                                        + level.text()
-                                        + ", then "
-                                        + speeds)
-                .orElse(speeds);
+        String limited =
+                changeOfSpeed()
+                        .map(
+                                level ->
+                                        CalibratedAirspeed.ofMetresPerSecond(limitCasMps).text()
+                                                + " to "
+                                                + level.text()
+                                                + ", then "
+                                                + speeds)
+                        .orElse(speeds);
+        return roughAir.equals(RoughAir.NONE)
+                ? limited
+                : limited
+                        + "; "
+                        + CalibratedAirspeed.ofMetresPerSecond(roughAir.casMps()).text()
+                        + " or "
+                        + Mach.of(roughAir.mach()).text()
+                        + " from "
+                        + PressureAltitude.ofMetres(roughAir.bottomM()).text()
+                        + " to "
+                        + PressureAltitude.ofMetres(roughAir.topM()).text();
     }
 
     @Override
@@ -194,20 +340,34 @@ public final class SpeedSchedule implements Serializable {
                 && Double.compare(casMps, that.casMps) == 0
                 && Double.compare(mach, that.mach) == 0
                 && Double.compare(limitCasMps, that.limitCasMps) == 0
-                && Double.compare(limitTopM, that.limitTopM) == 0;
+                && Double.compare(limitTopM, that.limitTopM) == 0
+                && roughAir.equals(that.roughAir)
+                && Double.compare(minimumCasMps, that.minimumCasMps) == 0;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(casMps, mach, limitCasMps, limitTopM);
+        return Objects.hash(casMps, mach, limitCasMps, limitTopM, roughAir, minimumCasMps);
     }
 
     private Object readResolve() {
-        SpeedSchedule plain = of(CalibratedAirspeed.ofMetresPerSecond(casMps), Mach.of(mach));
-        return Double.isNaN(limitCasMps)
-                ? plain
-                : plain.withLimit(
-                        CalibratedAirspeed.ofMetresPerSecond(limitCasMps),
-                        PressureAltitude.ofMetres(limitTopM));
+        SpeedSchedule read = of(CalibratedAirspeed.ofMetresPerSecond(casMps), Mach.of(mach));
+        if (!Double.isNaN(limitCasMps)) {
+            read =
+                    read.withLimit(
+                            CalibratedAirspeed.ofMetresPerSecond(limitCasMps),
+                            PressureAltitude.ofMetres(limitTopM));
+        }
+        if (!roughAir.equals(RoughAir.NONE)) {
+            read =
+                    read.withRoughAir(
+                            CalibratedAirspeed.ofMetresPerSecond(roughAir.casMps()),
+                            Mach.of(roughAir.mach()),
+                            PressureAltitude.ofMetres(roughAir.bottomM()),
+                            PressureAltitude.ofMetres(roughAir.topM()));
+        }
+        return minimumCasMps > 0.0
+                ? read.withMinimum(CalibratedAirspeed.ofMetresPerSecond(minimumCasMps))
+                : read;
     }
 }

@@ -8,7 +8,7 @@ package org.climbwright.performance;
  *
  * <pre>{@code
  * Aeroplane mine = Aeroplane.of(
- *         2,                                                         // engines
+ *         2,
  *         (liftN, mach, q, use) -> 120.0 * 0.02 * q + 0.045 * liftN * liftN / (120.0 * q),
  *         (mach, pressurePa, temperatureK, use) -> use.operating() * 1.1 * pressurePa,
  *         (thrustN, mach, pressurePa, temperatureK, use) -> 1.6e-5 * thrustN);

@@ -1,6 +1,7 @@
 package org.climbwright.performance;
 
 import java.util.Arrays;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.Geopotential;
@@ -22,13 +23,20 @@ import org.climbwright.quantity.path.TrueDirection;
  * <p>At a bend the changes jump: a stretch is named by its number, and each answers on its own
  * side.
  *
- * @accuracy of air and winds that are straight lines in ln p between their bends: 1e-10 K and 1e-10
- *     m/s; of a moist sounding 1e-6 of the virtual temperature. Air of one's own that varies within
- *     less than 500 m without telling its bends is smoothed
+ * <p>Winds are reported to a knot and some degrees. Between two reports 6 m apart that alone makes
+ * a shear in which no airspeed can be held; so a report less than 60 m above the last is passed
+ * over, and the wind goes straight in ln p to the next. Where a wind begins or ends to be known
+ * counts.
+ *
+ * @accuracy of air and winds that are straight lines in ln p between their bends: 1e-10 K and,
+ *     where no report is passed over, 1e-10 m/s; of a moist sounding 1e-6 of the virtual
+ *     temperature. Air of one's own that varies within less than 500 m without telling its bends is
+ *     smoothed
  * @source interpolation at the zeros of the Chebyshev polynomial of degree five
  */
 public final class ClimbAir {
     private static final double LONGEST_M = 500.0;
+    private static final double SHALLOWEST_WIND_M = 60.0;
     private static final int DEGREE = 4;
     private static final int POINTS = DEGREE + 1;
 
@@ -52,6 +60,7 @@ public final class ClimbAir {
     private final Winds winds;
     private final TrueDirection track;
     private final ModelRange range;
+    private final WindReports reports;
     private final double[] edgesM;
     private final double[] bendsM;
     private final double[] coefficients;
@@ -65,6 +74,8 @@ public final class ClimbAir {
         this.range =
                 new ModelRange(
                         "pressure altitude", lowest, highest, "m", "the air is not known outside");
+        SortedSet<Double> windBends = inside(winds.bendsPa(), lowest, highest);
+        this.reports = WindReports.of(winds, windBends, SHALLOWEST_WIND_M);
         this.bendsM = bends(lowest, highest);
         this.edgesM = edges(lowest, highest);
         this.coefficients = new double[(edgesM.length - 1) * QUANTITIES * POINTS];
@@ -107,19 +118,25 @@ public final class ClimbAir {
     }
 
     private double[] bends(double lowest, double highest) {
-        TreeSet<Double> bends = new TreeSet<>();
-        for (double[] pressures :
-                new double[][] {air.bendsPa(), winds.bendsPa(), Atmosphere.standard().bendsPa()}) {
-            for (double pressure : pressures) {
-                if (StandardAir.coversPressure(pressure)) {
-                    double altitude = StandardAir.altitudeFromPressure(pressure);
-                    if (altitude > lowest && altitude < highest) {
-                        bends.add(altitude);
-                    }
+        SortedSet<Double> bends = inside(air.bendsPa(), lowest, highest);
+        bends.addAll(inside(Atmosphere.standard().bendsPa(), lowest, highest));
+        for (double report : reports.keptM()) {
+            bends.add(report);
+        }
+        return bends.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static SortedSet<Double> inside(double[] pressures, double lowest, double highest) {
+        SortedSet<Double> levels = new TreeSet<>();
+        for (double pressure : pressures) {
+            if (StandardAir.coversPressure(pressure)) {
+                double altitude = StandardAir.altitudeFromPressure(pressure);
+                if (altitude > lowest && altitude < highest) {
+                    levels.add(altitude);
                 }
             }
         }
-        return bends.stream().mapToDouble(Double::doubleValue).toArray();
+        return levels;
     }
 
     private double[] edges(double lowest, double highest) {
@@ -151,8 +168,8 @@ public final class ClimbAir {
                             ? temperature
                             : MoistAir.virtualTemperature(temperature, vapour, pressure);
             double geopotential = air.geopotentialAltitude(pressure);
-            double east = winds.eastward(pressure);
-            double north = winds.northward(pressure);
+            double east = reports.eastward(altitude, pressure);
+            double north = reports.northward(altitude, pressure);
             sampled[TEMPERATURE][i] = temperature;
             sampled[GEOPOTENTIAL][i] = virtual / StandardAir.temperatureFromAltitude(altitude);
             sampled[GEOMETRIC][i] =

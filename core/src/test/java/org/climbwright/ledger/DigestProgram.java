@@ -69,7 +69,8 @@ final class DigestProgram {
         "VerticalRates.geometricPerPressureAltitude",
         "GroundTrack.horizontalAirspeed",
         "GroundTrack.airGradient",
-        "GroundTrack.groundSpeed"
+        "GroundTrack.groundSpeed",
+        "GroundTrack.alongSurface"
     };
 
     /** Stands for a point that the function does not take. */
@@ -146,6 +147,7 @@ final class DigestProgram {
             case "GroundTrack.horizontalAirspeed" ->
                     GroundTrack.horizontalAirspeed(tas, share * tas);
             case "GroundTrack.airGradient" -> GroundTrack.airGradient(tas, share * tas);
+            case "GroundTrack.alongSurface" -> GroundTrack.alongSurface(tas, 1.0 + share * share);
             case "GroundTrack.groundSpeed" -> GroundTrack.groundSpeed(tas, tas, share * tas);
             default -> throw new IllegalArgumentException(function);
         };

@@ -58,7 +58,18 @@ final class PathRows {
                                 WIND,
                                 ACROSS)
                         .where(in -> in[1] + horizontal(in[0], in[2]).doubleValue() > 1.0)
-                        .toldIn(ofAirspeed(3.0)));
+                        .toldIn(ofAirspeed(3.0)),
+                Row.of(
+                                GroundTrack.class,
+                                "alongSurface",
+                                in ->
+                                        new BigDecimal(in[0])
+                                                .divide(
+                                                        FiftyDigits.sqrt(new BigDecimal(in[1])),
+                                                        DIGITS),
+                                Axis.of("groundSpeedMps", 1.0, 1000.0),
+                                Axis.of("geometricPerGeopotential", 0.998, 1.026))
+                        .toldIn(Measure.ulps(2.0)));
     }
 
     private static Measure ofAirspeed(double ulps) {

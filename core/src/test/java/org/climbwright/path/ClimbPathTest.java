@@ -29,6 +29,9 @@ import org.junit.jupiter.api.Test;
 
 @DisplayName("A climb by a table of rates")
 class ClimbPathTest {
+    /** Nominal radius, ICAO Doc 7488/3, section 2.3. */
+    private static final double EARTH_RADIUS_M = 6356766.0;
+
     private static final AltitudeDatum STANDARD_SEA =
             AltitudeDatum.onQnh(AltimeterSetting.standard());
 
@@ -71,7 +74,7 @@ class ClimbPathTest {
                                     100000,
                                     h -> {
                                         ClimbState state = path.at(PressureAltitude.ofMetres(h));
-                                        return state.groundSpeed().orElseThrow().inMetresPerSecond()
+                                        return surfaceSpeed(state)
                                                 / state.pressureAltitudeRate().inMetresPerSecond();
                                     },
                                     below + inset,
@@ -80,6 +83,14 @@ class ClimbPathTest {
         }
         assertThat(path.at(path.top()).distance().orElseThrow().inMetres())
                 .isCloseTo(expected, within(1e-3));
+    }
+
+    /** Distances count along the surface of the earth, which is nearer to its centre. */
+    private static double surfaceSpeed(ClimbState state) {
+        double heightM = state.air().geometricAltitude().orElseThrow().inMetres();
+        return state.groundSpeed().orElseThrow().inMetresPerSecond()
+                * EARTH_RADIUS_M
+                / (EARTH_RADIUS_M + heightM);
     }
 
     @Test
@@ -148,7 +159,11 @@ class ClimbPathTest {
                 windyTop.distance().orElseThrow().inMetres()
                         - calmTop.distance().orElseThrow().inMetres();
         double wind = WindSpeed.ofKnots(60).inMetresPerSecond();
-        assertThat(gain).isCloseTo(wind * windyTop.timeS(), within(1e-6));
+        double topM = windyTop.air().geometricAltitude().orElseThrow().inMetres();
+        // at a constant rate of pressure altitude the mean height is that in the middle
+        double middleM = 0.5 * (calm.bottom().inMetres() + topM);
+        double nearer = EARTH_RADIUS_M / (EARTH_RADIUS_M + middleM);
+        assertThat(gain / (wind * windyTop.timeS())).isCloseTo(nearer, within(1e-5));
         assertThat(windyTop.airGradient()).isEqualTo(calmTop.airGradient());
         assertThat(windyTop.alongTrackWind().orElseThrow().inKnots()).isCloseTo(60, within(1e-9));
     }

@@ -59,14 +59,25 @@ public final class VerticalRates {
      * @source {@link Geopotential#geometricPerGeopotential}
      */
     public static double geometricPerPressureAltitude(AirState air) {
-        double geometricPerGeopotential =
-                air.geometricAltitude()
-                        .map(known -> Geopotential.geometricPerGeopotential(known.inMetres()))
-                        .orElseGet(
-                                () ->
-                                        Geopotential.geometricPerGeopotentialAtGeopotential(
-                                                air.pressureAltitude().inMetres()));
-        return geopotentialPerPressureAltitude(air) * geometricPerGeopotential;
+        return geopotentialPerPressureAltitude(air) * geometricPerGeopotential(air);
+    }
+
+    /**
+     * Returns how many metres of true height one metre of geopotential altitude is.
+     *
+     * @param air the air, with its altitude where that is known
+     * @return the ratio
+     * @accuracy rounding; where the pressure altitude stands in for an unknown altitude, each
+     *     kilometre between the two costs 0.03 %
+     * @source {@link Geopotential#geometricPerGeopotential}
+     */
+    public static double geometricPerGeopotential(AirState air) {
+        return air.geometricAltitude()
+                .map(known -> Geopotential.geometricPerGeopotential(known.inMetres()))
+                .orElseGet(
+                        () ->
+                                Geopotential.geometricPerGeopotentialAtGeopotential(
+                                        air.pressureAltitude().inMetres()));
     }
 
     /**

@@ -1,0 +1,489 @@
+package org.climbwright.profile;
+
+import static org.climbwright.profile.Stepper.AIRSPEED;
+import static org.climbwright.profile.Stepper.DISTANCE;
+import static org.climbwright.profile.Stepper.MASS;
+import static org.climbwright.profile.Stepper.SIZE;
+import static org.climbwright.profile.Stepper.TIME;
+
+import java.util.List;
+import org.climbwright.performance.Aeroplane;
+import org.climbwright.performance.ClimbAir;
+import org.climbwright.profile.Leg.Law;
+import org.climbwright.profile.ProfileEvent.Kind;
+import org.climbwright.quantity.speed.PressureAltitudeRate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Flies a programme from its bottom to its top, in steps of level that end where anything jumps.
+ *
+ * <p>What jumps at a level known beforehand ends a step there. What depends on the flight, such as
+ * a speed that is reached, is found where a {@link Guard} changes its sign within a step.
+ */
+final class Flight {
+    /** Speeds nearer than this are one. */
+    private static final double SAME_SPEED_MPS = 1e-6;
+
+    /** How much the airspeed may change in a step. */
+    private static final double SPEED_STEP_MPS = 4.0;
+
+    private static final double LEVEL_STEP_S = 30.0;
+    private static final int MOST_STEPS = 100_000;
+    private static final int MOST_IDLE = 50;
+    private static final String TO_AND_FRO =
+            "one limit gives way to another and back without end at this level";
+
+    private final ClimbAir air;
+    private final List<Stage> stages;
+    private final Stepper stepper;
+    private final double stepM;
+    private final double leastMps;
+    private final double lowMps;
+    private final Motion motion;
+    private final Guards guards;
+    private final FlownPath path = new FlownPath();
+
+    private double[] state = new double[SIZE];
+    private double[] next = new double[SIZE];
+    private double[] slopes = new double[SIZE];
+    private double[] slopesThere = new double[SIZE];
+
+    private int stage;
+    private int stretch;
+    private double level;
+    private boolean isLow;
+    private @Nullable Leg lastChange;
+    private SpeedMode mode = SpeedMode.FREE;
+    private boolean isThrustShort;
+    private @Nullable String end;
+
+    /** While speed gives for a rate: it goes where it goes, or is at a bound. */
+    private enum SpeedMode {
+        FREE,
+        FASTEST,
+        SLOWEST
+    }
+
+    Flight(
+            Aeroplane aeroplane,
+            ClimbAir air,
+            List<Stage> stages,
+            Stepper stepper,
+            double stepM,
+            double leastMps,
+            double lowMps) {
+        this.air = air;
+        this.stages = stages;
+        this.stepper = stepper;
+        this.stepM = stepM;
+        this.leastMps = leastMps;
+        this.lowMps = lowMps;
+        this.motion = new Motion(aeroplane, air);
+        this.guards = new Guards(motion, leastMps, lowMps);
+    }
+
+    FlownPath path() {
+        return path;
+    }
+
+    /** Flies it all, and returns why it ended. */
+    String fly(double bottomM, double topM, double massKg, String whenAtTop) {
+        level = bottomM;
+        stretch = air.stretch(bottomM, true);
+        Leg first = stages.get(0).speed();
+        motion.begin(first);
+        motion.place(stretch, level);
+        state[MASS] = massKg;
+        state[AIRSPEED] = motion.tasOf(first.isMach(), first.held());
+        boolean isWindKnown = !Double.isNaN(motion.alongMps());
+        state[DISTANCE] = isWindKnown ? 0.0 : Double.NaN;
+        path.begin(level, massKg, state[AIRSPEED], isWindKnown);
+        path.event(Kind.BEGINNING, "the climb begins");
+        int idle = 0;
+        while (end == null) {
+            if (level == topM) {
+                end = whenAtTop;
+            } else {
+                double before = level;
+                climbOn();
+                idle = level > before ? 0 : idle + 1;
+                if (idle > MOST_IDLE && end == null) {
+                    end = TO_AND_FRO;
+                }
+            }
+        }
+        path.event(Kind.TOP, end);
+        return end;
+    }
+
+    /** Goes nowhere: a climb that is over where it begins. */
+    String stay(double bottomM, double massKg, String because) {
+        return fly(bottomM, bottomM, massKg, because);
+    }
+
+    /** To the next level at which something jumps, or to where a guard ends it. */
+    private void climbOn() {
+        Stage here = stages.get(stage);
+        double target = Math.min(here.toM(), air.edgeM(stretch + 1));
+        Leg leg = choose(here);
+        if (end == null && !(leg.law() == Law.CHANGE_OF_SPEED && leg.share() == 0.0)) {
+            climb(leg, here, target);
+        }
+        if (end != null || level < target) {
+            return;
+        }
+        if (level == air.edgeM(stretch + 1) && stretch + 1 < air.stretches()) {
+            stretch++;
+            path.bend();
+        }
+        if (level == here.toM() && stage + 1 < stages.size()) {
+            pass(here, stages.get(stage + 1));
+        }
+    }
+
+    private void pass(Stage below, Stage above) {
+        for (Stage.Stay stay : below.stays()) {
+            if (end == null) {
+                hold(below.speed(), stay);
+            }
+        }
+        stage++;
+        path.bend();
+        mode = SpeedMode.FREE;
+        isThrustShort = false;
+        if (end == null) {
+            tellChange(below, above);
+        }
+    }
+
+    private void tellChange(Stage below, Stage above) {
+        if (below.speed().isMach() != above.speed().isMach()
+                && isSpeedOf(above)
+                && above.rate() == null) {
+            path.event(Kind.CROSSOVER, ProfileTexts.crossover(below.speed(), above.speed()));
+        }
+        if (!ProfileTexts.isSameRate(below.rate(), above.rate())) {
+            path.event(
+                    Kind.HELD_RATE,
+                    above.rate() == null
+                            ? "the rate is no longer held"
+                            : ProfileTexts.heldRate(above.rate()));
+        }
+        if (below.speed().use().bleed() != above.speed().use().bleed()) {
+            path.event(Kind.BLEED, ProfileTexts.bleed(above.speed().use().bleed()));
+        }
+    }
+
+    private boolean isSpeedOf(Stage there) {
+        motion.place(stretch, level);
+        double wanted = motion.tasOf(there.speed().isMach(), there.speed().held());
+        return Math.abs(state[AIRSPEED] - wanted) <= SAME_SPEED_MPS;
+    }
+
+    /** How it goes on from here. */
+    private Leg choose(Stage here) {
+        if (here.isSpeedGiving()) {
+            lastChange = null;
+            return switch (mode) {
+                case FREE -> nonNull(here.rate());
+                case FASTEST -> nonNull(here.fastest());
+                case SLOWEST -> nonNull(here.slowest());
+            };
+        }
+        motion.place(stretch, level);
+        double wanted = motion.tasOf(here.speed().isMach(), here.speed().held());
+        double missing = wanted - state[AIRSPEED];
+        if (Math.abs(missing) > SAME_SPEED_MPS) {
+            Leg change = missing > 0.0 ? here.faster() : here.slower();
+            if (lastChange == null || lastChange.held() != change.held()) {
+                path.event(Kind.CHANGE_OF_SPEED, ProfileTexts.changeOfSpeed(change, missing > 0.0));
+            }
+            lastChange = change;
+            if (change.share() == 0.0) {
+                accelerateInLevelFlight(change, wanted);
+            }
+            return change;
+        }
+        state[AIRSPEED] = wanted;
+        if (lastChange != null) {
+            path.event(Kind.SPEED_REACHED, ProfileTexts.speedReached(here.speed()));
+            lastChange = null;
+        }
+        return here.rate() != null && !isThrustShort ? here.rate() : here.speed();
+    }
+
+    private static Leg nonNull(@Nullable Leg leg) {
+        if (leg == null) {
+            throw new IllegalStateException("a stage without the leg that it is flown by");
+        }
+        return leg;
+    }
+
+    private void climb(Leg leg, Stage here, double target) {
+        motion.begin(leg);
+        evaluate(state, level, slopes);
+        if (!begins(leg, here)) {
+            return;
+        }
+        guards.begin(leg, here, state[AIRSPEED], isLow);
+        double from = level;
+        int parts = Math.max(1, (int) Math.ceil((target - from) / longest(leg) - 1e-9));
+        for (int part = 1; part <= parts; part++) {
+            double to = part == parts ? target : from + (target - from) * part / parts;
+            stepper.step(motion, stretch, level, to, state, slopes, next);
+            evaluate(next, to, slopesThere);
+            if (guards.fire(next)) {
+                to = guards.firstIn(this, level, to);
+                Guard fired = guards.nearest(next);
+                commit(leg, to);
+                act(fired, leg, here);
+                return;
+            }
+            commit(leg, to);
+            isLow = motion.fullRateMps() < lowMps;
+            if (path.steps() > MOST_STEPS) {
+                end = TO_AND_FRO;
+                return;
+            }
+        }
+    }
+
+    /** Takes a step that may be kept, to where a guard is sought. */
+    double[] stepTo(double toM) {
+        stepper.step(motion, stretch, level, toM, state, slopes, next);
+        evaluate(next, toM, slopesThere);
+        return next;
+    }
+
+    private void evaluate(double[] at, double levelM, double[] found) {
+        motion.at(stretch, levelM, at[MASS], at[AIRSPEED]);
+        if (motion.isSpeedHeld()) {
+            at[AIRSPEED] = motion.tasMps();
+        }
+        Stepper.slopes(motion, found);
+    }
+
+    private void commit(Leg leg, double to) {
+        if (to > level) {
+            path.add(stretch, leg, to, next, slopes, slopesThere);
+        }
+        level = to;
+        double[] swap = state;
+        state = next;
+        next = swap;
+        swap = slopes;
+        slopes = slopesThere;
+        slopesThere = swap;
+    }
+
+    private double longest(Leg leg) {
+        if (leg.isSpeedHeld()) {
+            return stepM;
+        }
+        double perMetre = Math.abs(motion.tasPerMetre());
+        return Math.min(stepM, Math.max(0.01, SPEED_STEP_MPS / perMetre));
+    }
+
+    /** Whether a leg can begin; says why not, or what its beginning means. */
+    private boolean begins(Leg leg, Stage here) {
+        boolean isRateHeld = leg.law() == Law.RATE_BY_THRUST || leg.law() == Law.RATE_BY_SPEED;
+        if (!isRateHeld && !(motion.fullRateMps() > leastMps)) {
+            endAtCeiling();
+            return false;
+        }
+        if (leg.law() == Law.RATE_BY_THRUST && motion.thrustInHandN() < 0.0) {
+            if (here.isSpeedGiving()) {
+                // at its fastest, and it slows down again
+                mode = SpeedMode.FREE;
+            } else {
+                isThrustShort = true;
+                path.event(Kind.CANNOT_GIVE, "thrust is not enough for the rate, which is less");
+            }
+            return false;
+        }
+        boolean low = motion.fullRateMps() < lowMps;
+        if (low && !isLow) {
+            path.event(Kind.LOW_RATE, ProfileTexts.lowRate(lowMps));
+        }
+        isLow = low;
+        return true;
+    }
+
+    private void endAtCeiling() {
+        if (Double.isNaN(motion.fullRateMps())) {
+            end = "no balance of forces: air or wind changes too fast upwards to hold this speed";
+            return;
+        }
+        end =
+                "ceiling reached, the rate is no more than "
+                        + PressureAltitudeRate.ofMetresPerSecond(leastMps).text();
+    }
+
+    private void act(Guard fired, Leg leg, Stage here) {
+        path.bend();
+        switch (fired) {
+            case NONE -> {}
+            case BEND -> guards.passBend();
+            case LEAST_RATE -> endAtCeiling();
+            case LOW_RATE -> {
+                isLow = true;
+                path.event(Kind.LOW_RATE, ProfileTexts.lowRate(lowMps));
+            }
+            case SPEED_REACHED -> state[AIRSPEED] = motion.tasOf(leg.isMach(), leg.held());
+            case THRUST_SHORT -> {
+                if (here.isSpeedGiving()) {
+                    mode = SpeedMode.FREE;
+                } else {
+                    isThrustShort = true;
+                    path.event(
+                            Kind.CANNOT_GIVE, "thrust is not enough for the rate, which is less");
+                }
+            }
+            case RATE_AGAIN -> {
+                isThrustShort = false;
+                mode = SpeedMode.FREE;
+                path.event(Kind.HELD_RATE, ProfileTexts.heldRate(nonNull(here.rate())));
+            }
+            case FASTEST -> {
+                mode = SpeedMode.FASTEST;
+                path.event(
+                        Kind.CANNOT_GIVE, "maximum operating speed: thrust is reduced from here");
+            }
+            case SLOWEST -> {
+                mode = SpeedMode.SLOWEST;
+                path.event(Kind.CANNOT_GIVE, "minimum speed: the rate is less from here");
+            }
+        }
+    }
+
+    private void hold(Leg leg, Stage.Stay stay) {
+        motion.begin(leg);
+        motion.atLevel(stretchBelow(), level, state[MASS], state[AIRSPEED], false);
+        if (motion.thrustInHandN() < 0.0) {
+            end = "thrust does not hold the level";
+            return;
+        }
+        double speed = motion.surfaceSpeedMps();
+        double seconds = stay.seconds();
+        if (Double.isNaN(seconds)) {
+            double way = stay.untilM() - state[DISTANCE];
+            if (Double.isNaN(way * speed)) {
+                end = "the wind is not known, and so not the distance until which a level is held";
+                return;
+            }
+            seconds = way / speed;
+        }
+        if (!(seconds > 0.0)) {
+            return;
+        }
+        path.event(Kind.LEVEL_HELD, stay.text());
+        int parts = (int) Math.ceil(seconds / LEVEL_STEP_S);
+        for (int part = 0; part < parts; part++) {
+            holdFor(leg, seconds / parts);
+        }
+        if (!Double.isNaN(stay.untilM())) {
+            // what rounding leaves of the distance until which it was held
+            path.meetDistance(stay.untilM());
+            state[DISTANCE] = stay.untilM();
+        }
+        path.bend();
+        path.event(Kind.LEVEL_LEFT, "the climb goes on");
+    }
+
+    private int stretchBelow() {
+        return air.stretch(level, false);
+    }
+
+    /** Fuel as the aeroplane gets lighter, by the same method of fourth order, in time. */
+    private void holdFor(Leg leg, double seconds) {
+        double mass = state[MASS];
+        double first = levelFlow(mass);
+        double second = levelFlow(mass - 0.5 * seconds * first);
+        double third = levelFlow(mass - 0.5 * seconds * second);
+        double fourth = levelFlow(mass - seconds * third);
+        double speed = motion.surfaceSpeedMps();
+        next[TIME] = state[TIME] + seconds;
+        next[DISTANCE] = state[DISTANCE] + seconds * speed;
+        next[MASS] = mass - seconds / 6.0 * (first + 2.0 * (second + third) + fourth);
+        next[AIRSPEED] = state[AIRSPEED];
+        levelSlopes(slopes, speed, first, 0.0);
+        levelSlopes(slopesThere, speed, levelFlow(next[MASS]), 0.0);
+        addLevel(stretchBelow(), leg);
+    }
+
+    private double levelFlow(double mass) {
+        motion.atLevel(stretchBelow(), level, mass, state[AIRSPEED], false);
+        return motion.fuelFlowKgPerS();
+    }
+
+    /** Changes by time. */
+    private static void levelSlopes(
+            double[] found, double speed, double fuelFlow, double acceleration) {
+        found[TIME] = 1.0;
+        found[DISTANCE] = speed;
+        found[MASS] = -fuelFlow;
+        found[AIRSPEED] = acceleration;
+    }
+
+    private void addLevel(int inStretch, Leg leg) {
+        path.add(inStretch, leg, level, next, slopes, slopesThere);
+        double[] swap = state;
+        state = next;
+        next = swap;
+    }
+
+    private void accelerateInLevelFlight(Leg leg, double wanted) {
+        motion.begin(leg);
+        double from = state[AIRSPEED];
+        int parts = (int) Math.ceil((wanted - from) / SPEED_STEP_MPS);
+        for (int part = 1; part <= parts && end == null; part++) {
+            accelerateTo(leg, part == parts ? wanted : from + (wanted - from) * part / parts);
+        }
+    }
+
+    private final double[][] byspeed = new double[4][SIZE];
+
+    /** By airspeed: what a metre per second more takes of time, distance and mass. */
+    private void accelerateTo(Leg leg, double tas) {
+        double step = tas - state[AIRSPEED];
+        double[] shares = {0.0, 0.5, 0.5, 1.0};
+        for (int k = 0; k < 4; k++) {
+            double by = shares[k] * step;
+            double mass = state[MASS] + (k == 0 ? 0.0 : by * byspeed[k - 1][MASS]);
+            motion.atLevel(stretch, level, mass, state[AIRSPEED] + by, true);
+            if (!(motion.acceleration() > 1e-3)) {
+                end =
+                        "thrust does not accelerate the aeroplane in level flight to "
+                                + ProfileTexts.speed(leg);
+                return;
+            }
+            byspeed[k][TIME] = 1.0 / motion.acceleration();
+            byspeed[k][DISTANCE] = motion.surfaceSpeedMps() / motion.acceleration();
+            byspeed[k][MASS] = -motion.fuelFlowKgPerS() / motion.acceleration();
+            if (k == 0) {
+                levelSlopes(
+                        slopes,
+                        motion.surfaceSpeedMps(),
+                        motion.fuelFlowKgPerS(),
+                        motion.acceleration());
+            }
+        }
+        for (int i = 0; i < AIRSPEED; i++) {
+            next[i] =
+                    state[i]
+                            + step
+                                    / 6.0
+                                    * (byspeed[0][i]
+                                            + 2.0 * (byspeed[1][i] + byspeed[2][i])
+                                            + byspeed[3][i]);
+        }
+        next[AIRSPEED] = tas;
+        motion.atLevel(stretch, level, next[MASS], tas, true);
+        levelSlopes(
+                slopesThere,
+                motion.surfaceSpeedMps(),
+                motion.fuelFlowKgPerS(),
+                motion.acceleration());
+        addLevel(stretch, leg);
+    }
+}

@@ -1,0 +1,154 @@
+package org.climbwright.profile;
+
+import static org.climbwright.profile.Stepper.AIRSPEED;
+
+import org.climbwright.profile.Leg.Law;
+
+/** Watches what ends a leg within a step: each guard is a number that falls to 0 there. */
+final class Guards {
+    private static final double TOLERANCE_M = 1e-6;
+    private static final int MOST_ROUNDS = 100;
+
+    private static final Guard[] ALL = Guard.values();
+
+    private final Motion motion;
+    private final double leastMps;
+    private final double lowMps;
+
+    private Leg leg = Leg.NONE;
+    private Leg fastest = Leg.NONE;
+    private Leg slowest = Leg.NONE;
+    private double heldRate;
+    private boolean isHigh;
+    private double toTarget;
+    private double bendSide;
+    private boolean isBendPassed;
+
+    Guards(Motion motion, double leastMps, double lowMps) {
+        this.motion = motion;
+        this.leastMps = leastMps;
+        this.lowMps = lowMps;
+    }
+
+    /** Begins a leg where the motion is now. */
+    void begin(Leg flown, Stage here, double tasMps, boolean isLow) {
+        leg = flown;
+        fastest = here.fastest() == null ? Leg.NONE : here.fastest();
+        slowest = here.slowest() == null ? Leg.NONE : here.slowest();
+        heldRate = here.rate() == null ? Double.NaN : here.rate().rateMps();
+        isHigh = !isLow;
+        toTarget =
+                leg.law() == Law.CHANGE_OF_SPEED
+                        ? Math.signum(motion.tasOf(leg.isMach(), leg.held()) - tasMps)
+                        : 0.0;
+        double bend = Math.signum(motion.thrustBend());
+        // where it has just passed, rounding alone decides on which side it is
+        bendSide = isBendPassed ? -bendSide : bend;
+        isBendPassed = false;
+    }
+
+    void passBend() {
+        isBendPassed = true;
+    }
+
+    /** Whether some guard has fallen, where the motion is now. */
+    boolean fire(double[] state) {
+        return !(least(state) > 0.0);
+    }
+
+    /** The smallest of them; a point that cannot be flown is one where they have fallen. */
+    private double least(double[] state) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Guard guard : ALL) {
+            double value = value(guard, state[AIRSPEED]);
+            if (Double.isNaN(value)) {
+                return -1.0;
+            }
+            least = Math.min(least, value);
+        }
+        return least;
+    }
+
+    /** The guard that is nearest to its fall. */
+    Guard nearest(double[] state) {
+        Guard nearest = Guard.NONE;
+        double least = Double.POSITIVE_INFINITY;
+        for (Guard guard : ALL) {
+            double value = value(guard, state[AIRSPEED]);
+            if (value < least) {
+                least = value;
+                nearest = guard;
+            }
+        }
+        return nearest;
+    }
+
+    private double value(Guard guard, double tas) {
+        boolean isFree = leg.law() == Law.SPEED || leg.law() == Law.CHANGE_OF_SPEED;
+        boolean isSpeedFree = leg.law() == Law.RATE_BY_SPEED;
+        boolean applies =
+                switch (guard) {
+                    case NONE -> false;
+                    case BEND -> bendSide != 0.0;
+                    case LEAST_RATE -> isFree;
+                    case LOW_RATE -> isFree && isHigh;
+                    case SPEED_REACHED -> toTarget != 0.0;
+                    case THRUST_SHORT -> leg.law() == Law.RATE_BY_THRUST;
+                    case RATE_AGAIN -> leg.law() == Law.SPEED && !Double.isNaN(heldRate);
+                    case FASTEST, SLOWEST -> isSpeedFree;
+                };
+        if (!applies) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return switch (guard) {
+            case NONE -> Double.POSITIVE_INFINITY;
+            case BEND -> bendSide * motion.thrustBend();
+            case LEAST_RATE -> motion.fullRateMps() - leastMps;
+            case LOW_RATE -> motion.fullRateMps() - lowMps;
+            case SPEED_REACHED -> toTarget * (motion.tasOf(leg.isMach(), leg.held()) - tas);
+            case THRUST_SHORT -> motion.thrustInHandN() * 1e-4;
+            case RATE_AGAIN -> heldRate - motion.rateMps();
+            case FASTEST -> motion.tasOf(fastest.isMach(), fastest.held()) - tas;
+            case SLOWEST -> tas - motion.tasOf(slowest.isMach(), slowest.held());
+        };
+    }
+
+    /**
+     * Returns the first level of a step at which a guard falls; the flight has stepped there.
+     *
+     * <p>The method of false position, with the end that stays halved (Illinois).
+     */
+    double firstIn(Flight flight, double fromM, double toM) {
+        double low = fromM;
+        double high = toM;
+        double atHigh = least(flight.stepTo(high));
+        // where the step begins all stand: a guard that rounding has at 0 there counts as above
+        double atLow = Math.abs(atHigh);
+        boolean isFirst = true;
+        double found = high;
+        for (int round = 0; round < MOST_ROUNDS && high - low > TOLERANCE_M; round++) {
+            double share = isFirst ? 0.5 : atLow / (atLow - atHigh);
+            double middle = low + (high - low) * Math.max(1e-3, Math.min(1.0 - 1e-3, share));
+            double value = least(flight.stepTo(middle));
+            found = middle;
+            if (value > 0.0) {
+                atHigh = isFirst || lastWasLow ? 0.5 * atHigh : atHigh;
+                low = middle;
+                atLow = value;
+                lastWasLow = true;
+            } else {
+                atLow = !isFirst && !lastWasLow ? 0.5 * atLow : atLow;
+                high = middle;
+                atHigh = value;
+                lastWasLow = false;
+            }
+            isFirst = false;
+        }
+        if (found != high) {
+            flight.stepTo(high);
+        }
+        return high;
+    }
+
+    private boolean lastWasLow;
+}

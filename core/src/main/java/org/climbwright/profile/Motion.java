@@ -1,0 +1,305 @@
+package org.climbwright.profile;
+
+import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
+
+import org.climbwright.airspeed.AirspeedConversion;
+import org.climbwright.atmosphere.DryAir;
+import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.path.GroundTrack;
+import org.climbwright.performance.AccelerationFactor;
+import org.climbwright.performance.Aeroplane;
+import org.climbwright.performance.ClimbAir;
+import org.climbwright.performance.ClimbBalance;
+
+/**
+ * What the forces do with an aeroplane at a level: a working space that is filled again at every
+ * point, so that an integration leaves no garbage.
+ *
+ * <p>What depends on the level alone is kept while the level stays, since the masses of one step
+ * meet at the same level.
+ */
+final class Motion {
+    private static final double DRY_DYNAMIC = 0.7;
+
+    private final Aeroplane aeroplane;
+    private final ClimbAir air;
+
+    // the place
+    private int stretch = -1;
+    private double level = Double.NaN;
+    private double pressure;
+    private double temperature;
+    private double geopotential;
+    private double geometric;
+    private double staticPerVirtual;
+    private double sound;
+    private double lapse;
+    private double along;
+    private double across;
+    private double windPerMetre;
+
+    // the speed held there, and what follows from it
+    private Leg leg = Leg.NONE;
+    private boolean isSpeedKnown;
+    private double mach;
+    private double tas;
+    private double dynamic;
+    private double fullThrust;
+    private double factor;
+    private double windFactor;
+
+    // what the forces do
+    private double sine;
+    private double rate;
+    private double thrust;
+    private double fuelFlow;
+    private double groundSpeed;
+    private double tasPerMetre;
+    private double fullRate;
+    private double acceleration;
+
+    Motion(Aeroplane aeroplane, ClimbAir air) {
+        this.aeroplane = aeroplane;
+        this.air = air;
+    }
+
+    /** Says how it goes on; the same for a stretch of levels. */
+    void begin(Leg next) {
+        leg = next;
+        isSpeedKnown = false;
+    }
+
+    /** Fills in all that is told below. */
+    void at(int inStretch, double levelM, double massKg, double tasMps) {
+        place(inStretch, levelM);
+        if (leg.isSpeedHeld()) {
+            holdSpeed();
+        } else {
+            speed(tasMps / sound);
+            tas = tasMps;
+        }
+        switch (leg.law()) {
+            case SPEED -> climbAtSpeed(massKg);
+            case CHANGE_OF_SPEED -> changeSpeed(massKg);
+            case RATE_BY_THRUST -> climbAtRate(massKg);
+            case RATE_BY_SPEED -> climbAtRateAndThrust(massKg);
+        }
+        double geometricRate = tas * sine * geometric;
+        groundSpeed =
+                GroundTrack.groundSpeed(
+                        GroundTrack.horizontalAirspeed(
+                                tas, Math.max(-tas, Math.min(tas, geometricRate))),
+                        along,
+                        across);
+        fuelFlow = aeroplane.fuelFlow(thrust, mach, pressure, temperature, leg.use());
+    }
+
+    /** Goes to a level; nothing is flown yet. */
+    void place(int inStretch, double levelM) {
+        if (inStretch == stretch && levelM == level) {
+            return;
+        }
+        stretch = inStretch;
+        level = levelM;
+        isSpeedKnown = false;
+        pressure = StandardAir.pressureFromAltitude(levelM);
+        temperature = air.temperature(stretch, levelM);
+        geopotential = air.geopotentialPerPressureAltitude(stretch, levelM);
+        geometric = air.geometricPerGeopotential(stretch, levelM);
+        staticPerVirtual =
+                Math.min(
+                        1.0,
+                        temperature / (geopotential * StandardAir.temperatureFromAltitude(levelM)));
+        sound = DryAir.speedOfSound(temperature);
+        lapse = air.temperaturePerMetre(stretch, levelM) / geopotential;
+        along = air.alongTrack(stretch, levelM);
+        across = air.acrossTrack(stretch, levelM);
+        windPerMetre = air.alongTrackPerMetre(stretch, levelM) / geopotential;
+    }
+
+    private void holdSpeed() {
+        if (isSpeedKnown) {
+            return;
+        }
+        if (leg.isMach()) {
+            speed(leg.held());
+            factor = AccelerationFactor.atConstantMach(mach, lapse);
+        } else {
+            speed(AirspeedConversion.machFromCas(leg.held(), pressure));
+            factor = AccelerationFactor.atConstantCas(mach, lapse, staticPerVirtual);
+        }
+        tas = mach * sound;
+        windFactor = windFactor();
+        isSpeedKnown = true;
+    }
+
+    private void speed(double machNumber) {
+        mach = machNumber;
+        tas = machNumber * sound;
+        dynamic = DRY_DYNAMIC * pressure * mach * mach * staticPerVirtual;
+        fullThrust =
+                leg.thrustShare(level) * aeroplane.thrust(mach, pressure, temperature, leg.use());
+        windFactor = windFactor();
+        isSpeedKnown = false;
+    }
+
+    /** The wind's change has no part in it where it is not known. */
+    private double windFactor() {
+        return Double.isNaN(windPerMetre) ? 0.0 : tas / GRAVITY_MPS2 * windPerMetre;
+    }
+
+    private double sine(double massKg, double share, double accelerationFactor) {
+        return ClimbBalance.sine(
+                aeroplane,
+                leg.use(),
+                fullThrust,
+                massKg,
+                mach,
+                dynamic,
+                1.0,
+                share,
+                accelerationFactor,
+                windFactor);
+    }
+
+    private void climbAtSpeed(double massKg) {
+        sine = sine(massKg, 1.0, factor);
+        thrust = fullThrust;
+        rate = tas * sine / geopotential;
+        fullRate = rate;
+        tasPerMetre = AccelerationFactor.speedPerMetre(factor, tas, geopotential);
+    }
+
+    private void changeSpeed(double massKg) {
+        sine = sine(massKg, leg.share(), 0.0);
+        thrust = fullThrust;
+        rate = tas * sine / geopotential;
+        fullRate = rate / leg.share();
+        double cosine = Math.sqrt((1.0 - sine) * (1.0 + sine));
+        // what the climb does not take of the excess: (1 - share) E, and E = sine (1 + w cos) /
+        // share
+        double perWeight = (1.0 - leg.share()) / leg.share() * sine * (1.0 + windFactor * cosine);
+        tasPerMetre = perWeight * GRAVITY_MPS2 / rate;
+    }
+
+    private void climbAtRate(double massKg) {
+        rate = leg.rateMps();
+        sine = rate * geopotential / tas;
+        thrust = ClimbBalance.thrust(drag(massKg), massKg, sine, factor, windFactor);
+        fullRate = rate;
+        tasPerMetre = AccelerationFactor.speedPerMetre(factor, tas, geopotential);
+    }
+
+    private void climbAtRateAndThrust(double massKg) {
+        rate = leg.rateMps();
+        sine = rate * geopotential / tas;
+        thrust = fullThrust;
+        fullRate = rate;
+        double cosine = Math.sqrt((1.0 - sine) * (1.0 + sine));
+        double excess = (fullThrust - drag(massKg)) / (massKg * GRAVITY_MPS2);
+        double found = excess / sine - 1.0 - windFactor * cosine;
+        tasPerMetre = AccelerationFactor.speedPerMetre(found, tas, geopotential);
+    }
+
+    private double drag(double massKg) {
+        return ClimbBalance.drag(
+                aeroplane, leg.use(), massKg, mach, dynamic, 1.0, Math.min(1.0, sine));
+    }
+
+    /** In level flight: thrust is drag, or with full thrust the excess accelerates. */
+    void atLevel(int inStretch, double levelM, double massKg, double tasMps, boolean isFullThrust) {
+        place(inStretch, levelM);
+        speed(tasMps / sound);
+        tas = tasMps;
+        sine = 0.0;
+        rate = 0.0;
+        fullRate = 0.0;
+        double drag = drag(massKg);
+        thrust = isFullThrust ? fullThrust : drag;
+        tasPerMetre = Double.NaN;
+        groundSpeed = GroundTrack.groundSpeed(tas, along, across);
+        fuelFlow = aeroplane.fuelFlow(thrust, mach, pressure, temperature, leg.use());
+        acceleration = (fullThrust - drag) / massKg;
+    }
+
+    boolean isSpeedHeld() {
+        return leg.isSpeedHeld();
+    }
+
+    /** In level flight with full thrust [m/s²]. */
+    double acceleration() {
+        return acceleration;
+    }
+
+    double levelM() {
+        return level;
+    }
+
+    double mach() {
+        return mach;
+    }
+
+    double tasMps() {
+        return tas;
+    }
+
+    double pressurePa() {
+        return pressure;
+    }
+
+    double rateMps() {
+        return rate;
+    }
+
+    /** The rate if all of the excess of thrust went into the climb. */
+    double fullRateMps() {
+        return fullRate;
+    }
+
+    double thrustN() {
+        return thrust;
+    }
+
+    /** What the engines can give beyond the thrust that is used [N]. */
+    double thrustInHandN() {
+        return fullThrust - thrust;
+    }
+
+    double fuelFlowKgPerS() {
+        return fuelFlow;
+    }
+
+    double windFactorNow() {
+        return windFactor;
+    }
+
+    double geopotentialPerPressureAltitude() {
+        return geopotential;
+    }
+
+    double alongMps() {
+        return along;
+    }
+
+    double acrossMps() {
+        return across;
+    }
+
+    /** Along the surface of the earth below [m/s]: that is nearer to its centre. */
+    double surfaceSpeedMps() {
+        return GroundTrack.alongSurface(groundSpeed, geometric);
+    }
+
+    double tasPerMetre() {
+        return tasPerMetre;
+    }
+
+    double thrustBend() {
+        return aeroplane.bend(mach, pressure, temperature);
+    }
+
+    /** True airspeed of a speed held at this level [m/s]. */
+    double tasOf(boolean isMach, double held) {
+        return sound * (isMach ? held : AirspeedConversion.machFromCas(held, pressure));
+    }
+}

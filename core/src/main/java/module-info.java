@@ -33,6 +33,7 @@ module org.climbwright.core {
     exports org.climbwright.path;
     exports org.climbwright.performance;
     exports org.climbwright.profile;
+    exports org.climbwright.performance.ceiling;
     exports org.climbwright.sounding;
     exports org.climbwright.sounding.surface;
     exports org.climbwright.turbulence;

@@ -65,6 +65,7 @@ class ArchitectureTest {
     private static final List<String> KERNELS =
             List.of(
                     "org.climbwright.numeric.Columns",
+                    "org.climbwright.numeric.Powers",
                     "org.climbwright.atmosphere.StandardAirArrays",
                     "org.climbwright.atmosphere.StandardAirKernel",
                     "org.climbwright.atmosphere.StandardAirPolynomials",
@@ -76,7 +77,14 @@ class ArchitectureTest {
                     "org.climbwright.airspeed.PitotPolynomials",
                     "org.climbwright.airspeed.AirspeedArrays",
                     "org.climbwright.airspeed.AirspeedConversion",
-                    "org.climbwright.airspeed.TotalTemperature");
+                    "org.climbwright.airspeed.TotalTemperature",
+                    "org.climbwright.performance.ParabolicPolar",
+                    "org.climbwright.performance.ParabolicClimb",
+                    "org.climbwright.performance.TimeToClimb",
+                    "org.climbwright.performance.JetThrust",
+                    "org.climbwright.performance.PropellerThrust",
+                    "org.climbwright.performance.ThrustSpecificFuel",
+                    "org.climbwright.performance.PowerSpecificFuel");
 
     @ArchTest
     static void everyRoomHasAFloor(JavaClasses all) {
@@ -114,7 +122,14 @@ class ArchitectureTest {
      */
     @ArchTest
     static void aRoomStandsOnItsOwn(JavaClasses all) {
-        for (String room : List.of("atmosphere", "sounding", "turbulence", "cabin", "gradient")) {
+        for (String room :
+                List.of(
+                        "atmosphere",
+                        "sounding",
+                        "turbulence",
+                        "cabin",
+                        "gradient",
+                        "performance")) {
             String name = "org.climbwright." + room;
             noClasses()
                     .that()

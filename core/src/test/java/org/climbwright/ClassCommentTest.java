@@ -67,6 +67,7 @@ class ClassCommentTest {
             import org.climbwright.path.*;
             import org.climbwright.performance.*;
             import org.climbwright.profile.*;
+            import org.climbwright.performance.ceiling.*;
             import org.climbwright.quantity.*;
             import org.climbwright.quantity.altitude.*;
             import org.climbwright.quantity.humidity.*;
@@ -169,6 +170,7 @@ class ClassCommentTest {
                         "Atmosphere",
                         "Atmosphere",
                         "BlowDown",
+                        "BuffetTable",
                         "CabinAltitudeRule",
                         "CabinHistory",
                         "CabinPlan",
@@ -178,9 +180,11 @@ class ClassCommentTest {
                         "CaptureLaw",
                         "Clearance",
                         "ClimbAngles",
+                        "ClimbConditions",
                         "ClimbGradient",
                         "ClimbProgramme",
                         "ClimbRequirement",
+                        "ClimbSpeed",
                         "CloudLayer",
                         "CloudTop",
                         "Conflict",
@@ -197,6 +201,7 @@ class ClassCommentTest {
                         "GustLoad",
                         "IcingInterest",
                         "IcingRule",
+                        "JetThrust",
                         "Level",
                         "LevelOff",
                         "LevelOffLead",
@@ -206,7 +211,11 @@ class ClassCommentTest {
                         "MoistAir",
                         "OrificeFlow",
                         "OxygenRuleSet",
+                        "ParabolicClimb",
+                        "ParabolicPolar",
                         "PositionError",
+                        "PowerSpecificFuel",
+                        "PropellerThrust",
                         "PublishedSpeedLimits",
                         "ReducedThrust",
                         "Restriction",
@@ -219,6 +228,8 @@ class ClassCommentTest {
                         "SurfaceReport",
                         "SurfaceWind",
                         "TemperatureProbe",
+                        "ThrustSpecificFuel",
+                        "TimeToClimb",
                         "TrachealOxygenPressure",
                         "TransitionLevel",
                         "UpdraftBound",

@@ -18,6 +18,8 @@ import org.climbwright.quantity.ModelRange;
  * double mach = AirspeedConversion.machFromCas(300 * 1852 / 3600.0, pressurePa);
  * 1 / (1 + AccelerationFactor.atConstantCas(mach, -0.0065, 1.0))    // 0.782…, of the power
  * 1 / (1 + AccelerationFactor.atConstantMach(0.78, -0.0065))        // 1.088…
+ * 1 / (1 + AccelerationFactor.atConstantCas(mach, -0.0065, 1.0))    // 0.7826…, of the power
+ * 1 / (1 + AccelerationFactor.atConstantMach(0.78, -0.0065))        // 1.0881…
  * }</pre>
  *
  * <p>{@code H} is geopotential altitude, so that {@code g0 dH} is the energy of a height. The lapse

@@ -75,8 +75,11 @@ public final class ClimbBalance {
             if (Math.abs(found - sine) <= SETTLED) {
                 return found;
             }
+            if (!(Math.abs(found) <= 1.0)) {
+                return Double.NaN; // no sine, and a law of drag is asked for no such lift
+            }
             sine = found;
-            cosine = Math.sqrt((1.0 - sine) * (1.0 + sine)); // NaN where it is no sine
+            cosine = Math.sqrt((1.0 - sine) * (1.0 + sine));
         }
         return Double.NaN;
     }

@@ -23,7 +23,7 @@ import org.climbwright.quantity.path.Mass;
 public record AeroplaneClimb(
         Aeroplane aeroplane, Mass mass, ClimbProgramme programme, ClimbAir air) {
     /** Steps of level in which time and distance hold what is promised; a test measures it. */
-    static final double STEP_M = 500.0;
+    static final double STEP_M = 200.0;
 
     private static final int MOST_ROUNDS = 12;
     private static final double BLEED_TOLERANCE_M = 1e-3;

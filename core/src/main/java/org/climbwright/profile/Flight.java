@@ -24,8 +24,15 @@ final class Flight {
     /** Speeds nearer than this are one. */
     private static final double SAME_SPEED_MPS = 1e-6;
 
+    private static final double SAME_RATE_MPS = 1e-3;
+
     /** How much the airspeed may change in a step. */
     private static final double SPEED_STEP_MPS = 4.0;
+
+    /** Below these rates steps are shorter: near its ceiling a climb bends most. */
+    private static final double STEP_MPS = 10.0;
+
+    private static final double LOW_MPS = 5.0;
 
     private static final double LEVEL_STEP_S = 30.0;
     private static final int MOST_STEPS = 100_000;
@@ -240,7 +247,7 @@ final class Flight {
                 return;
             }
             commit(leg, to);
-            isLow = motion.fullRateMps() < lowMps;
+            isLow = isLowNow();
             if (path.steps() > MOST_STEPS) {
                 end = TO_AND_FRO;
                 return;
@@ -277,11 +284,14 @@ final class Flight {
     }
 
     private double longest(Leg leg) {
+        double rate = motion.rateMps();
+        double low = rate / LOW_MPS;
+        double longest = stepM * Math.min(1.0, Math.min(rate / STEP_MPS, low * low));
         if (leg.isSpeedHeld()) {
-            return stepM;
+            return longest;
         }
         double perMetre = Math.abs(motion.tasPerMetre());
-        return Math.min(stepM, Math.max(0.01, SPEED_STEP_MPS / perMetre));
+        return Math.min(longest, Math.max(0.01, SPEED_STEP_MPS / perMetre));
     }
 
     /** Whether a leg can begin; says why not, or what its beginning means. */
@@ -301,12 +311,17 @@ final class Flight {
             }
             return false;
         }
-        boolean low = motion.fullRateMps() < lowMps;
+        boolean low = isLowNow();
         if (low && !isLow) {
             path.event(Kind.LOW_RATE, ProfileTexts.lowRate(lowMps));
         }
         isLow = low;
         return true;
+    }
+
+    /** Once low, a rate must be told apart from the one to be reported to be it no longer. */
+    private boolean isLowNow() {
+        return motion.fullRateMps() < (isLow ? lowMps + SAME_RATE_MPS : lowMps);
     }
 
     private void endAtCeiling() {

@@ -10,6 +10,7 @@ import org.climbwright.performance.AccelerationFactor;
 import org.climbwright.performance.Aeroplane;
 import org.climbwright.performance.ClimbAir;
 import org.climbwright.performance.ClimbBalance;
+import org.climbwright.performance.ClimbMotion;
 
 /**
  * What the forces do with an aeroplane at a level: a working space that is filled again at every
@@ -84,13 +85,7 @@ final class Motion {
             case RATE_BY_THRUST -> climbAtRate(massKg);
             case RATE_BY_SPEED -> climbAtRateAndThrust(massKg);
         }
-        double geometricRate = tas * sine * geometric;
-        groundSpeed =
-                GroundTrack.groundSpeed(
-                        GroundTrack.horizontalAirspeed(
-                                tas, Math.max(-tas, Math.min(tas, geometricRate))),
-                        along,
-                        across);
+        groundSpeed = groundSpeed(ClimbMotion.geometricRate(tas, sine, geometric));
         fuelFlow = aeroplane.fuelFlow(thrust, mach, pressure, temperature, leg.use());
     }
 
@@ -107,14 +102,17 @@ final class Motion {
         geopotential = air.geopotentialPerPressureAltitude(stretch, levelM);
         geometric = air.geometricPerGeopotential(stretch, levelM);
         staticPerVirtual =
-                Math.min(
-                        1.0,
-                        temperature / (geopotential * StandardAir.temperatureFromAltitude(levelM)));
+                ClimbMotion.staticPerVirtual(
+                        temperature, StandardAir.temperatureFromAltitude(levelM), geopotential);
         sound = DryAir.speedOfSound(temperature);
-        lapse = air.temperaturePerMetre(stretch, levelM) / geopotential;
+        lapse =
+                ClimbMotion.perGeopotentialMetre(
+                        air.temperaturePerMetre(stretch, levelM), geopotential);
         along = air.alongTrack(stretch, levelM);
         across = air.acrossTrack(stretch, levelM);
-        windPerMetre = air.alongTrackPerMetre(stretch, levelM) / geopotential;
+        windPerMetre =
+                ClimbMotion.perGeopotentialMetre(
+                        air.alongTrackPerMetre(stretch, levelM), geopotential);
     }
 
     private void holdSpeed() {
@@ -145,7 +143,15 @@ final class Motion {
 
     /** The wind's change has no part in it where it is not known. */
     private double windFactor() {
-        return Double.isNaN(windPerMetre) ? 0.0 : tas / GRAVITY_MPS2 * windPerMetre;
+        return Double.isNaN(windPerMetre) ? 0.0 : ClimbMotion.windFactor(tas, windPerMetre);
+    }
+
+    /** NaN where the wind is not known, or forces balance at no angle. */
+    private double groundSpeed(double geometricRate) {
+        return Math.abs(geometricRate) < tas && !Double.isNaN(along)
+                ? GroundTrack.groundSpeed(
+                        GroundTrack.horizontalAirspeed(tas, geometricRate), along, across)
+                : Double.NaN;
     }
 
     private double sine(double massKg, double share, double accelerationFactor) {
@@ -165,7 +171,7 @@ final class Motion {
     private void climbAtSpeed(double massKg) {
         sine = sine(massKg, 1.0, factor);
         thrust = fullThrust;
-        rate = tas * sine / geopotential;
+        rate = ClimbMotion.pressureAltitudeRate(tas, sine, geopotential);
         fullRate = rate;
         tasPerMetre = AccelerationFactor.speedPerMetre(factor, tas, geopotential);
     }
@@ -173,7 +179,7 @@ final class Motion {
     private void changeSpeed(double massKg) {
         sine = sine(massKg, leg.share(), 0.0);
         thrust = fullThrust;
-        rate = tas * sine / geopotential;
+        rate = ClimbMotion.pressureAltitudeRate(tas, sine, geopotential);
         fullRate = rate / leg.share();
         double cosine = Math.sqrt((1.0 - sine) * (1.0 + sine));
         // what the climb does not take of the excess: (1 - share) E, and E = sine (1 + w cos) /
@@ -217,7 +223,7 @@ final class Motion {
         double drag = drag(massKg);
         thrust = isFullThrust ? fullThrust : drag;
         tasPerMetre = Double.NaN;
-        groundSpeed = GroundTrack.groundSpeed(tas, along, across);
+        groundSpeed = groundSpeed(0.0);
         fuelFlow = aeroplane.fuelFlow(thrust, mach, pressure, temperature, leg.use());
         acceleration = (fullThrust - drag) / massKg;
     }

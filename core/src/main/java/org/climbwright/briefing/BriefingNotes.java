@@ -12,6 +12,7 @@ import org.climbwright.cabin.ExpectedCabin;
 import org.climbwright.gradient.restriction.Level;
 import org.climbwright.gradient.restriction.Restriction;
 import org.climbwright.icing.IcingAnswer;
+import org.climbwright.path.ClimbRates;
 import org.climbwright.sounding.UnobservedWind;
 import org.climbwright.unit.UnitText;
 
@@ -63,6 +64,16 @@ final class BriefingNotes {
         }
         briefing.cabin().ifPresent(briefed -> noteCabin(found, briefed));
         noteRestrictions(found);
+        if (briefing.plan().means() instanceof ClimbMeans.Rates rates) {
+            noteTable(found, rates.table());
+        }
+        if (briefing.sounding().tropopause().isEmpty()) {
+            found.add("The sounding shows no tropopause, or ends before it can be told.");
+        }
+        return List.copyOf(found);
+    }
+
+    private void noteTable(List<String> found, ClimbRates table) {
         DoubleSummaryStatistics deviations =
                 briefing.levels().stream()
                         .mapToDouble(level -> level.state().air().isaDeviation().inKelvins())
@@ -72,13 +83,9 @@ final class BriefingNotes {
                         Locale.ROOT,
                         "The table of rates is for ISA%s K, the air at the levels told here is"
                                 + " ISA%+.1f to %+.1f K: the rates are not corrected for it.",
-                        signed(briefing.plan().rates().isaDeviation().inKelvins()),
+                        signed(table.isaDeviation().inKelvins()),
                         deviations.getMin(),
                         deviations.getMax()));
-        if (briefing.sounding().tropopause().isEmpty()) {
-            found.add("The sounding shows no tropopause, or ends before it can be told.");
-        }
-        return List.copyOf(found);
     }
 
     private static String signed(double kelvins) {

@@ -1,34 +1,28 @@
 package org.climbwright.briefing;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
-import org.climbwright.briefing.ClimbEvent.Kind;
-import org.climbwright.cabin.CabinState;
 import org.climbwright.gradient.cloudtop.CloudTop;
 import org.climbwright.gradient.leveling.LevelOffPlan;
-import org.climbwright.gradient.restriction.RestrictionOutcome;
 import org.climbwright.gradient.restriction.Restrictions;
-import org.climbwright.icing.IcingAnswer;
-import org.climbwright.icing.IcingSpan;
-import org.climbwright.icing.ProtectedPart;
 import org.climbwright.icing.ProtectionAdvice;
-import org.climbwright.icing.ProtectionMethod;
-import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.path.Climb;
 import org.climbwright.path.ClimbPath;
+import org.climbwright.path.ClimbState;
+import org.climbwright.path.Side;
 import org.climbwright.path.SpeedSchedule;
+import org.climbwright.performance.ClimbAir;
+import org.climbwright.performance.ClimbPoint;
+import org.climbwright.profile.AeroplaneClimb;
+import org.climbwright.profile.ClimbProfile;
 import org.climbwright.quantity.ModelRange;
-import org.climbwright.quantity.altitude.AltitudeOnQnh;
-import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.pressure.AltimeterSetting;
-import org.climbwright.sounding.Inversion;
 import org.climbwright.sounding.IsothermCrossing;
 import org.climbwright.sounding.Sounding;
 
@@ -46,9 +40,6 @@ import org.climbwright.sounding.Sounding;
  * }</pre>
  */
 public final class ClimbBriefing {
-    private static final double TABLE_STEP_FT = 2000.0;
-    private static final double CHECK_STEP_FT = 10000.0;
-
     private static final List<String> LIMITS =
             List.of(
                     "For study and simulation, not for use in flight: the flight manual, the"
@@ -68,13 +59,20 @@ public final class ClimbBriefing {
                         + " clearance and the published procedure say what is to be kept. A cloud"
                         + " is as it was given, and coming over it by a figure is no more than"
                         + " that.",
-                    "Rates are those of the table, in whatever air; a change of speed is taken as"
-                            + " immediate, turns and the loss of mass by fuel are left out.",
                     "An altimeter shows the true altitude only at the aerodrome of its QNH.");
+
+    private static final String BY_RATES =
+            "Rates are those of the table, in whatever air; a change of speed is taken as"
+                    + " immediate, turns and the loss of mass by fuel are left out.";
+
+    private static final String BY_THRUST =
+            "Thrust, drag and fuel are laws of the scenario, as good as their figures, with thrust"
+                    + " along the path and the aeroplane always in balance; turns are left out.";
 
     private final ClimbPlan plan;
     private final Sounding sounding;
     private final AltimeterSetting qnh;
+    private final Optional<ClimbProfile> profile;
     private final ClimbPath path;
     private final List<IsothermCrossing> freezingLevels;
     private final List<ProtectionAdvice> iceProtection;
@@ -100,9 +98,17 @@ public final class ClimbBriefing {
                                                 ground.staticPressure(),
                                                 plan.aerodrome().elevation()));
         SpeedSchedule schedule = plan.speeds().on(qnh);
+        this.profile =
+                plan.means() instanceof ClimbMeans.Thrust thrust
+                        ? Optional.of(
+                                fly(plan, thrust, schedule, qnh, air, winds)
+                                        .between(ground.pressureAltitude(), plan.level()))
+                        : Optional.empty();
         this.path =
-                new Climb(plan.rates(), plan.mass(), schedule, air, winds, plan.track())
-                        .between(ground.pressureAltitude(), plan.level());
+                plan.means() instanceof ClimbMeans.Rates rates
+                        ? new Climb(rates.table(), plan.mass(), schedule, air, winds, plan.track())
+                                .between(ground.pressureAltitude(), plan.level())
+                        : profile.orElseThrow();
         this.freezingLevels = sounding.freezingLevels();
         this.iceProtection =
                 plan.iceProtection().stream()
@@ -115,7 +121,7 @@ public final class ClimbBriefing {
                                         new CabinBriefing(
                                                 path,
                                                 planned.between(path.bottom(), plan.level()),
-                                                checksAndTop()));
+                                                BriefingEvents.checksAndTop(plan, path, qnh)));
         this.restrictions = Restrictions.along(path, qnh, plan.restrictions());
         this.levelOff =
                 plan.levelOff()
@@ -125,7 +131,7 @@ public final class ClimbBriefing {
                                         LevelOffPlan.along(
                                                 path, path.top(), planned.rule(), planned.lead()));
         this.cloudTop = plan.cloud().map(cloud -> cloud.along(path));
-        this.levels = gather(schedule);
+        this.levels = new BriefingEvents(this).levels(schedule);
         this.notes = new BriefingNotes(this).sentences();
     }
 
@@ -145,6 +151,23 @@ public final class ClimbBriefing {
         return new ClimbBriefing(plan, sounding);
     }
 
+    private static AeroplaneClimb fly(
+            ClimbPlan plan,
+            ClimbMeans.Thrust thrust,
+            SpeedSchedule schedule,
+            AltimeterSetting qnh,
+            Atmosphere air,
+            Winds winds) {
+        return new AeroplaneClimb(
+                thrust.aeroplane(),
+                plan.mass(),
+                thrust.programme()
+                        .apply(schedule)
+                        .withRestrictions(plan.restrictions(), qnh)
+                        .withIceProtection(plan.iceProtection()),
+                ClimbAir.of(air, winds, plan.track()));
+    }
+
     private static AirState ground(ClimbPlan plan, Atmosphere air) {
         double elevation = plan.aerodrome().elevation().inMetres();
         double lowest = air.geopotentialAltitude(air.range().highest());
@@ -161,216 +184,6 @@ public final class ClimbBriefing {
                         "the sounding has no air outside, choose an elevation within it")
                 .check(elevation);
         return air.at(plan.aerodrome().elevation());
-    }
-
-    private List<BriefingLevel> gather(SpeedSchedule schedule) {
-        LevelCollector collector = new LevelCollector(path);
-        collector.event(path.bottom(), Kind.BOTTOM, "climb begins at " + plan.aerodrome().name());
-        collector.event(path.top(), Kind.TOP, "climb ends: " + path.endsBecause());
-        gatherSpeeds(collector, schedule); // first: a level that jumps must keep its own place
-        double first = Math.ceil(path.bottom().inFeet() / TABLE_STEP_FT) * TABLE_STEP_FT;
-        for (double feet = first; feet <= path.top().inFeet(); feet += TABLE_STEP_FT) {
-            collector.line(PressureAltitude.ofFeet(feet));
-        }
-        gatherAltimeter(collector);
-        gatherAir(collector);
-        gatherIcing(collector);
-        gatherRestrictions(collector);
-        return collector.levels(qnh, plan.aerodrome().transitionAltitude());
-    }
-
-    private void gatherSpeeds(LevelCollector collector, SpeedSchedule schedule) {
-        ScheduledSpeeds speeds = plan.speeds();
-        String limit = speeds.limit().text();
-        String cas = speeds.calibratedAirspeed().text();
-        String mach = speeds.mach().text();
-        Optional<PressureAltitude> change = schedule.changeOfSpeed();
-        Optional<PressureAltitude> crossover = schedule.crossover();
-        boolean toMachAtOnce = change.isPresent() && change.equals(crossover);
-        change.ifPresent(
-                level ->
-                        collector.event(
-                                level,
-                                Kind.CHANGE_OF_SPEED,
-                                "speed " + limit + " to " + (toMachAtOnce ? mach : cas)));
-        if (!toMachAtOnce) {
-            // below the limit's own top it is the limit that meets the Mach number
-            boolean ofLimit = change.isEmpty() && speeds.limitBinds();
-            crossover.ifPresent(
-                    level ->
-                            collector.event(
-                                    level,
-                                    Kind.CROSSOVER,
-                                    "crossover: " + (ofLimit ? limit : cas) + " to " + mach));
-        }
-        for (PressureAltitude jump : plan.rates().jumps()) {
-            collector.event(jump, Kind.RATE_JUMP, "the table of rates jumps");
-        }
-    }
-
-    private void gatherAltimeter(LevelCollector collector) {
-        AltitudeOnQnh transition = plan.aerodrome().transitionAltitude();
-        PressureAltitude standard = Altimetry.pressureAltitude(transition, qnh);
-        collector.event(
-                standard,
-                Kind.TRANSITION_ALTITUDE,
-                String.format(
-                        Locale.ROOT,
-                        "transition altitude: altimeter from %.0f to %.0f ft (%+.0f)",
-                        transition.inFeet(),
-                        standard.inFeet(),
-                        Math.rint(standard.inFeet() - transition.inFeet()) + 0.0));
-        for (Check check : checks()) {
-            collector.event(check.level(), Kind.CHECK, check.inWords());
-        }
-        cabin.ifPresent(briefed -> gatherCabin(collector, briefed));
-    }
-
-    /** A round number on the altimeter, and the level where it shows that. */
-    private record Check(PressureAltitude level, double feet, boolean onQnh) {
-        String inWords() {
-            return String.format(Locale.ROOT, "check at %.0f ft%s", feet, onQnh ? " on QNH" : "");
-        }
-    }
-
-    /** Where the altimeter shows a round 10,000 ft between the climb's ends. */
-    private List<Check> checks() {
-        List<Check> checks = new ArrayList<>();
-        double highest = path.top().inFeet() + CHECK_STEP_FT;
-        for (double feet = CHECK_STEP_FT; feet <= highest; feet += CHECK_STEP_FT) {
-            boolean onQnh = feet <= plan.aerodrome().transitionAltitude().inFeet();
-            PressureAltitude level =
-                    onQnh
-                            ? Altimetry.pressureAltitude(AltitudeOnQnh.ofFeet(feet), qnh)
-                            : PressureAltitude.ofFeet(feet);
-            if (level.compareTo(path.bottom()) >= 0 && level.compareTo(path.top()) <= 0) {
-                checks.add(new Check(level, feet, onQnh));
-            }
-        }
-        return checks;
-    }
-
-    private List<PressureAltitude> checksAndTop() {
-        return Stream.concat(checks().stream().map(Check::level), Stream.of(path.top()))
-                .distinct()
-                .toList();
-    }
-
-    private static void gatherCabin(LevelCollector collector, CabinBriefing briefed) {
-        for (CabinState cabin : briefed.checks()) {
-            collector.event(
-                    cabin.aeroplane(),
-                    Kind.CABIN,
-                    String.format(
-                            Locale.ROOT,
-                            "cabin at %.0f ft, %+.0f ft/min, %.2f psi",
-                            cabin.cabin().inFeet(),
-                            cabin.rate().inFeetPerMinute(),
-                            cabin.differential().inPoundsPerSquareInch()));
-        }
-    }
-
-    private void gatherAir(LevelCollector collector) {
-        for (IsothermCrossing crossing : freezingLevels) {
-            boolean falling = crossing.trend() == IsothermCrossing.Trend.FALLING;
-            collector.event(
-                    crossing.pressureAltitude(),
-                    Kind.ZERO_CELSIUS,
-                    "0 °C, " + (falling ? "colder above" : "warmer above"));
-        }
-        for (Inversion inversion : sounding.inversions(plan.smallestInversion())) {
-            String rise =
-                    String.format(Locale.ROOT, "%.1f K warmer above", inversion.rise().inKelvins());
-            collector.event(
-                    inversion.base().pressureAltitude(),
-                    Kind.INVERSION_BASE,
-                    "inversion base, " + rise);
-            collector.event(
-                    inversion.top().pressureAltitude(), Kind.INVERSION_TOP, "inversion top");
-        }
-        sounding.tropopause()
-                .map(AirState::pressureAltitude)
-                .ifPresent(level -> collector.event(level, Kind.TROPOPAUSE, "tropopause"));
-    }
-
-    private void gatherIcing(LevelCollector collector) {
-        for (ProtectionAdvice advice : iceProtection) {
-            String part = words(advice.plan().rule().part());
-            for (IcingSpan span : advice.spans()) {
-                gatherSpan(collector, span, part);
-            }
-            for (ProtectionPeriod period : advice.periods()) {
-                String what = part + " " + words(advice.plan().method());
-                collector.event(
-                        period.on().pressureAltitude(),
-                        Kind.ICE_PROTECTION_ON,
-                        what
-                                + (period.isOnBeforeClimb()
-                                        ? " on before the climb begins"
-                                        : " on by here"));
-            }
-        }
-    }
-
-    private void gatherRestrictions(LevelCollector collector) {
-        for (RestrictionOutcome outcome : restrictions.outcomes()) {
-            outcome.predicted()
-                    .ifPresent(
-                            level ->
-                                    collector.event(
-                                            level,
-                                            Kind.RESTRICTION,
-                                            outcome.restriction().name()
-                                                    + ": "
-                                                    + outcome.verdict()
-                                                            .name()
-                                                            .toLowerCase(Locale.ROOT)
-                                                            .replace('_', ' ')));
-        }
-        levelOff.flatMap(LevelOffPlan::levelWhereReducing)
-                .ifPresent(
-                        level ->
-                                collector.event(
-                                        level, Kind.LEVEL_OFF, "reduce the rate from here"));
-    }
-
-    private void gatherSpan(LevelCollector collector, IcingSpan span, String part) {
-        String what =
-                switch (span.answer()) {
-                    case CONDITIONS -> part + " icing conditions";
-                    case NOT_KNOWN -> part + " icing conditions not known";
-                    case COLDER_THAN_THE_RULE -> "moisture colder than the " + part + " rule";
-                    case NOT_MET -> throw new IllegalStateException("a span that is none");
-                };
-        collector.event(span.bottom(), entry(span.answer()), what + " from here");
-        collector.event(
-                span.top(),
-                exit(span.answer()),
-                span.top().equals(path.top())
-                        ? what + ", still where the climb ends"
-                        : what + " to here");
-    }
-
-    private static Kind entry(IcingAnswer answer) {
-        return answer == IcingAnswer.CONDITIONS ? Kind.ICING_ENTRY : Kind.ICING_NOT_KNOWN_ENTRY;
-    }
-
-    private static Kind exit(IcingAnswer answer) {
-        return answer == IcingAnswer.CONDITIONS ? Kind.ICING_EXIT : Kind.ICING_NOT_KNOWN_EXIT;
-    }
-
-    private static String words(ProtectedPart part) {
-        return switch (part) {
-            case ENGINE -> "engine";
-            case AIRFRAME -> "airframe";
-        };
-    }
-
-    private static String words(ProtectionMethod method) {
-        return switch (method) {
-            case ANTI_ICE -> "anti-ice";
-            case DE_ICE -> "de-icing";
-        };
     }
 
     /**
@@ -407,6 +220,52 @@ public final class ClimbBriefing {
      */
     public ClimbPath path() {
         return path;
+    }
+
+    /**
+     * Returns the climb as it was integrated.
+     *
+     * @return the profile; empty where the plan has a table of rates
+     */
+    public Optional<ClimbProfile> profile() {
+        return profile;
+    }
+
+    /**
+     * Returns the aeroplane where the climb ends.
+     *
+     * @return time, distance and mass there
+     */
+    public ClimbState topOfClimb() {
+        return path.at(path.top(), Side.BELOW);
+    }
+
+    /**
+     * Returns the fuel that the climb has taken by a point of it.
+     *
+     * @param state a point of this climb
+     * @return the fuel from its beginning; empty where the plan has a table of rates, which knows
+     *     none
+     */
+    public Optional<Mass> fuelTo(ClimbState state) {
+        return profile.map(
+                flown -> Mass.ofKilograms(plan.mass().inKilograms() - state.mass().inKilograms()));
+    }
+
+    /**
+     * Returns where the excess power goes, at the round levels at which the aeroplane climbs at a
+     * held speed with all its thrust.
+     *
+     * @return the points, upwards; empty where the plan has a table of rates
+     */
+    public List<ClimbPoint> power() {
+        return profile.stream()
+                .flatMap(
+                        flown ->
+                                BriefingEvents.roundLevels(path).stream()
+                                        .flatMap(
+                                                level -> flown.pointAt(level, Side.ABOVE).stream()))
+                .toList();
     }
 
     /**
@@ -488,6 +347,7 @@ public final class ClimbBriefing {
      * @return sentences, to be shown with every figure
      */
     public List<String> limits() {
-        return LIMITS;
+        return Stream.concat(LIMITS.stream(), Stream.of(profile.isPresent() ? BY_THRUST : BY_RATES))
+                .toList();
     }
 }

@@ -12,8 +12,10 @@ public record ClimbEvent(Kind kind, String text) {
     public enum Kind {
         /** The climb begins. */
         BOTTOM,
-        /** The speed limit ends. */
+        /** A change to another speed begins: mostly, the speed limit ends. */
         CHANGE_OF_SPEED,
+        /** The speed that was changed to is reached. */
+        SPEED_REACHED,
         /** From calibrated airspeed to Mach. */
         CROSSOVER,
         /** From QNH to standard setting. */
@@ -44,6 +46,20 @@ public record ClimbEvent(Kind kind, String text) {
         RESTRICTION,
         /** Where the rate is to be reduced before the level. */
         LEVEL_OFF,
+        /** A rate begins to be held, or is left again. */
+        HELD_RATE,
+        /** Something of the programme cannot be kept: a rate, an airspeed, a level. */
+        NOT_KEPT,
+        /** A level begins to be held on the way. */
+        LEVEL_HELD,
+        /** The climb goes on from a level held. */
+        LEVEL_LEFT,
+        /** Bleed for anti-ice begins or ends, and with it another thrust. */
+        BLEED,
+        /** The rate has fallen below the one to be reported. */
+        LOW_RATE,
+        /** A named point without a restriction. */
+        NAMED_POINT,
         /** The table of rates jumps. */
         RATE_JUMP,
         /** The climb ends. */

@@ -5,7 +5,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.gradient.restriction.Restriction;
 import org.climbwright.icing.ProtectionPlan;
-import org.climbwright.path.ClimbRates;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
@@ -18,8 +17,8 @@ import org.climbwright.sounding.UnobservedWind;
  * <p>{@link #of} has what every climb needs; the rest is added by a {@code with}.
  *
  * @param aerodrome where it begins
- * @param rates the aeroplane's rates of climb
- * @param mass its mass, taken as constant
+ * @param means by what the aeroplane climbs: a table of rates, or thrust and drag
+ * @param mass its mass where the climb begins
  * @param speeds the speeds to fly
  * @param level the level to climb to
  * @param track the track, kept all the way
@@ -33,7 +32,7 @@ import org.climbwright.sounding.UnobservedWind;
  */
 public record ClimbPlan(
         Aerodrome aerodrome,
-        ClimbRates rates,
+        ClimbMeans means,
         Mass mass,
         ScheduledSpeeds speeds,
         PressureAltitude level,
@@ -50,7 +49,7 @@ public record ClimbPlan(
      * Makes it of parts that are all there.
      *
      * @param aerodrome see above
-     * @param rates see above
+     * @param means see above
      * @param mass see above
      * @param speeds see above
      * @param level see above
@@ -65,7 +64,7 @@ public record ClimbPlan(
      */
     public ClimbPlan {
         Objects.requireNonNull(aerodrome, "aerodrome");
-        Objects.requireNonNull(rates, "rates");
+        Objects.requireNonNull(means, "means");
         Objects.requireNonNull(mass, "mass");
         Objects.requireNonNull(speeds, "speeds");
         Objects.requireNonNull(level, "level");
@@ -85,8 +84,8 @@ public record ClimbPlan(
      * inversion of 1 K is told.
      *
      * @param aerodrome where it begins
-     * @param rates the aeroplane's rates of climb
-     * @param mass its mass, taken as constant
+     * @param means by what the aeroplane climbs
+     * @param mass its mass where the climb begins
      * @param speeds the speeds to fly
      * @param level the level to climb to
      * @param track the track, kept all the way
@@ -94,14 +93,14 @@ public record ClimbPlan(
      */
     public static ClimbPlan of(
             Aerodrome aerodrome,
-            ClimbRates rates,
+            ClimbMeans means,
             Mass mass,
             ScheduledSpeeds speeds,
             PressureAltitude level,
             TrueDirection track) {
         return new ClimbPlan(
                 aerodrome,
-                rates,
+                means,
                 mass,
                 speeds,
                 level,
@@ -124,7 +123,7 @@ public record ClimbPlan(
     public ClimbPlan withAerodrome(Aerodrome other) {
         return new ClimbPlan(
                 other,
-                rates,
+                means,
                 mass,
                 speeds,
                 level,
@@ -147,7 +146,7 @@ public record ClimbPlan(
     public ClimbPlan withIceProtection(List<ProtectionPlan> other) {
         return new ClimbPlan(
                 aerodrome,
-                rates,
+                means,
                 mass,
                 speeds,
                 level,
@@ -170,7 +169,7 @@ public record ClimbPlan(
     public ClimbPlan withCabin(PlannedCabin other) {
         return new ClimbPlan(
                 aerodrome,
-                rates,
+                means,
                 mass,
                 speeds,
                 level,
@@ -193,7 +192,7 @@ public record ClimbPlan(
     public ClimbPlan withUnobservedWind(UnobservedWind other) {
         return new ClimbPlan(
                 aerodrome,
-                rates,
+                means,
                 mass,
                 speeds,
                 level,
@@ -216,7 +215,7 @@ public record ClimbPlan(
     public ClimbPlan withSmallestInversion(TemperatureDifference other) {
         return new ClimbPlan(
                 aerodrome,
-                rates,
+                means,
                 mass,
                 speeds,
                 level,
@@ -239,7 +238,7 @@ public record ClimbPlan(
     public ClimbPlan withRestrictions(List<Restriction> other) {
         return new ClimbPlan(
                 aerodrome,
-                rates,
+                means,
                 mass,
                 speeds,
                 level,
@@ -262,7 +261,7 @@ public record ClimbPlan(
     public ClimbPlan withLevelOff(PlannedLevelOff other) {
         return new ClimbPlan(
                 aerodrome,
-                rates,
+                means,
                 mass,
                 speeds,
                 level,
@@ -285,7 +284,7 @@ public record ClimbPlan(
     public ClimbPlan withCloud(PlannedCloud other) {
         return new ClimbPlan(
                 aerodrome,
-                rates,
+                means,
                 mass,
                 speeds,
                 level,

@@ -66,13 +66,20 @@ final class LevelCollector {
             ClimbState arriving = path.at(altitude, Side.BELOW);
             ClimbState leaving = path.at(altitude, Side.ABOVE);
             if (jumps(arriving, leaving)) {
-                levels.add(new BriefingLevel(arriving, Side.BELOW, shown, here));
-                levels.add(new BriefingLevel(leaving, Side.ABOVE, shown, List.of()));
+                levels.add(new BriefingLevel(arriving, Side.BELOW, shown, of(here, false)));
+                levels.add(new BriefingLevel(leaving, Side.ABOVE, shown, of(here, true)));
             } else {
                 levels.add(new BriefingLevel(leaving, Side.ABOVE, shown, here));
             }
         }
         return List.copyOf(levels);
+    }
+
+    /** Where a level is held, the climb goes on from it later. */
+    private static List<ClimbEvent> of(List<ClimbEvent> events, boolean isLeaving) {
+        return events.stream()
+                .filter(event -> (event.kind() == ClimbEvent.Kind.LEVEL_LEFT) == isLeaving)
+                .toList();
     }
 
     private static boolean jumps(ClimbState arriving, ClimbState leaving) {
@@ -82,6 +89,7 @@ final class LevelCollector {
         double rate =
                 leaving.pressureAltitudeRate().inMetresPerSecond()
                         - arriving.pressureAltitudeRate().inMetresPerSecond();
-        return Math.abs(speed) > 1e-6 || Math.abs(rate) > 1e-6;
+        boolean isHeld = leaving.timeS() - arriving.timeS() > 1e-6;
+        return isHeld || Math.abs(speed) > 1e-6 || Math.abs(rate) > 1e-6;
     }
 }

@@ -11,6 +11,10 @@ import org.climbwright.quantity.path.Mass;
 /**
  * What a climb by thrust and drag is made of.
  *
+ * <p>Where the wind along the track changes so fast upwards that the airspeed held would take more
+ * than three times the rate of a steady wind, or leave less than a third, the airspeed gives: the
+ * aeroplane climbs on at the rate of a steady wind, and comes back to its speed above.
+ *
  * <p>Limits of use: for study and simulation. Thrust acts along the path, the aeroplane is always
  * in balance across it, and the controls are not in it; the flight manual decides what can be
  * climbed.

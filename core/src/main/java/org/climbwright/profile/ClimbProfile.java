@@ -2,15 +2,21 @@ package org.climbwright.profile;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.climbwright.airspeed.AirspeedConversion;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
 import org.climbwright.performance.ClimbAir;
+import org.climbwright.performance.ClimbConditions;
+import org.climbwright.performance.ClimbPoint;
+import org.climbwright.performance.ClimbSpeed;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.path.Mass;
+import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.speed.Mach;
 
 /**
  * A climb by thrust and drag: a path to be asked at any level, time or distance, and what happens
@@ -133,6 +139,35 @@ public final class ClimbProfile implements ClimbPath {
         return flown.isLevel(step)
                 ? level(step, flown.timeOfDistance(step, wanted))
                 : climbing(step, flown.levelOfDistance(step, wanted));
+    }
+
+    /**
+     * Returns the forces at a level: where the excess power goes.
+     *
+     * @param level pressure altitude from bottom to top
+     * @param side from which side, where the climb jumps at that level
+     * @return the point; empty where the speed is not held, or thrust is reduced to hold a rate
+     * @throws org.climbwright.quantity.OutsideModelException if the level is not on the climb
+     */
+    public Optional<ClimbPoint> pointAt(PressureAltitude level, Side side) {
+        double levelM = range.check(level.inMetres());
+        int step = flown.stepAt(levelM, side == Side.ABOVE);
+        if (step < 0 || flown.leg(step).law() != Leg.Law.SPEED) {
+            return Optional.empty();
+        }
+        Leg leg = flown.leg(step);
+        ClimbSpeed speed =
+                leg.isMach()
+                        ? ClimbSpeed.constant(Mach.of(leg.held()))
+                        : ClimbSpeed.constant(CalibratedAirspeed.ofMetresPerSecond(leg.held()));
+        return Optional.of(
+                ClimbConditions.of(
+                                climb.aeroplane(),
+                                climb.air(),
+                                Mass.ofKilograms(flown.massIn(step, levelM)))
+                        .withUse(leg.use())
+                        .withReducedThrust(leg.reduced())
+                        .at(level, side, speed));
     }
 
     /**

@@ -32,7 +32,7 @@ final class Flight {
     /** Below these rates steps are shorter: near its ceiling a climb bends most. */
     private static final double STEP_MPS = 10.0;
 
-    private static final double LOW_MPS = 5.0;
+    private static final double LOW_MPS = 8.0;
 
     private static final double LEVEL_STEP_S = 30.0;
     private static final int MOST_STEPS = 100_000;
@@ -62,6 +62,7 @@ final class Flight {
     private @Nullable Leg lastChange;
     private SpeedMode mode = SpeedMode.FREE;
     private boolean isThrustShort;
+    private boolean isSheared;
     private @Nullable String end;
 
     /** While speed gives for a rate: it goes where it goes, or is at a bound. */
@@ -226,9 +227,10 @@ final class Flight {
         return leg;
     }
 
-    private void climb(Leg leg, Stage here, double target) {
-        motion.begin(leg);
+    private void climb(Leg chosen, Stage here, double target) {
+        motion.begin(chosen);
         evaluate(state, level, slopes);
+        Leg leg = withShear(chosen);
         if (!begins(leg, here)) {
             return;
         }
@@ -253,6 +255,28 @@ final class Flight {
                 return;
             }
         }
+    }
+
+    /** Where the wind changes too fast to hold the airspeed, that gives, at the rate without it. */
+    private Leg withShear(Leg chosen) {
+        boolean isSpeedKept = chosen.law() == Law.SPEED || chosen.law() == Law.CHANGE_OF_SPEED;
+        if (!isSpeedKept || !motion.isShearTooStrong()) {
+            isSheared = false;
+            return chosen;
+        }
+        double rate = motion.rateInSteadyWind(state[MASS]);
+        if (!(rate > leastMps)) {
+            return chosen;
+        }
+        if (!isSheared) {
+            path.event(Kind.NOT_KEPT, "the wind changes too fast upwards: the airspeed gives");
+        }
+        isSheared = true;
+        lastChange = null;
+        Leg leg = chosen.by(Law.RATE_BY_SPEED, 1.0, rate);
+        motion.begin(leg);
+        evaluate(state, level, slopes);
+        return leg;
     }
 
     /** Takes a step that may be kept, to where a guard is sought. */
@@ -307,7 +331,7 @@ final class Flight {
                 mode = SpeedMode.FREE;
             } else {
                 isThrustShort = true;
-                path.event(Kind.CANNOT_GIVE, "thrust is not enough for the rate, which is less");
+                path.event(Kind.NOT_KEPT, "thrust is not enough for the rate, which is less");
             }
             return false;
         }
@@ -350,8 +374,7 @@ final class Flight {
                     mode = SpeedMode.FREE;
                 } else {
                     isThrustShort = true;
-                    path.event(
-                            Kind.CANNOT_GIVE, "thrust is not enough for the rate, which is less");
+                    path.event(Kind.NOT_KEPT, "thrust is not enough for the rate, which is less");
                 }
             }
             case RATE_AGAIN -> {
@@ -361,12 +384,11 @@ final class Flight {
             }
             case FASTEST -> {
                 mode = SpeedMode.FASTEST;
-                path.event(
-                        Kind.CANNOT_GIVE, "maximum operating speed: thrust is reduced from here");
+                path.event(Kind.NOT_KEPT, "maximum operating speed: thrust is reduced from here");
             }
             case SLOWEST -> {
                 mode = SpeedMode.SLOWEST;
-                path.event(Kind.CANNOT_GIVE, "minimum speed: the rate is less from here");
+                path.event(Kind.NOT_KEPT, "minimum speed: the rate is less from here");
             }
         }
     }
@@ -383,7 +405,7 @@ final class Flight {
         if (Double.isNaN(seconds)) {
             double way = stay.untilM() - state[DISTANCE];
             if (Double.isNaN(way * speed)) {
-                end = "the wind is not known, and so not the distance until which a level is held";
+                path.event(Kind.NOT_KEPT, "not kept, no distance without a wind: " + stay.text());
                 return;
             }
             seconds = way / speed;

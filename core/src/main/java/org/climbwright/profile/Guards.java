@@ -20,6 +20,7 @@ final class Guards {
     private Leg slowest = Leg.NONE;
     private double heldRate;
     private boolean isHigh;
+    private boolean isSpeedBound;
     private double toTarget;
     private double bendSide;
     private boolean isBendPassed;
@@ -37,6 +38,7 @@ final class Guards {
         slowest = here.slowest() == null ? Leg.NONE : here.slowest();
         heldRate = here.rate() == null ? Double.NaN : here.rate().rateMps();
         isHigh = !isLow;
+        isSpeedBound = leg.law() == Law.RATE_BY_SPEED && here.isSpeedGiving();
         toTarget =
                 leg.law() == Law.CHANGE_OF_SPEED
                         ? Math.signum(motion.tasOf(leg.isMach(), leg.held()) - tasMps)
@@ -85,7 +87,6 @@ final class Guards {
 
     private double value(Guard guard, double tas) {
         boolean isFree = leg.law() == Law.SPEED || leg.law() == Law.CHANGE_OF_SPEED;
-        boolean isSpeedFree = leg.law() == Law.RATE_BY_SPEED;
         boolean applies =
                 switch (guard) {
                     case NONE -> false;
@@ -95,7 +96,7 @@ final class Guards {
                     case SPEED_REACHED -> toTarget != 0.0;
                     case THRUST_SHORT -> leg.law() == Law.RATE_BY_THRUST;
                     case RATE_AGAIN -> leg.law() == Law.SPEED && !Double.isNaN(heldRate);
-                    case FASTEST, SLOWEST -> isSpeedFree;
+                    case FASTEST, SLOWEST -> isSpeedBound;
                 };
         if (!applies) {
             return Double.POSITIVE_INFINITY;

@@ -188,6 +188,32 @@ final class Motion {
         tasPerMetre = perWeight * GRAVITY_MPS2 / rate;
     }
 
+    /**
+     * Whether the wind changes so fast upwards that the speed cannot be held by more or less rate:
+     * it would take more than three times the rate in a steady wind, or leave less than a third.
+     */
+    boolean isShearTooStrong() {
+        double steady = 1.0 + (leg.isSpeedHeld() ? factor : 0.0);
+        return windFactor < -2.0 / 3.0 * steady || windFactor > 2.0 * steady;
+    }
+
+    /** The rate at this speed if the wind did not change [m/s]. */
+    double rateInSteadyWind(double massKg) {
+        double found =
+                ClimbBalance.sine(
+                        aeroplane,
+                        leg.use(),
+                        fullThrust,
+                        massKg,
+                        mach,
+                        dynamic,
+                        1.0,
+                        1.0,
+                        leg.isSpeedHeld() ? factor : 0.0,
+                        0.0);
+        return ClimbMotion.pressureAltitudeRate(tas, found, geopotential);
+    }
+
     private void climbAtRate(double massKg) {
         rate = leg.rateMps();
         sine = rate * geopotential / tas;

@@ -26,8 +26,8 @@ public record ProfileEvent(Kind kind, String text, ClimbState arriving, ClimbSta
         CROSSOVER,
         /** A rate begins to be held, or is left again. */
         HELD_RATE,
-        /** What was to give cannot give more: thrust, or speed at its bound. */
-        CANNOT_GIVE,
+        /** Something of the programme cannot be kept, or gives more than it was to. */
+        NOT_KEPT,
         /** A level begins to be held. */
         LEVEL_HELD,
         /** A level is left again. */

@@ -109,7 +109,7 @@ class ClimbBriefingTest {
                                 GeopotentialAltitude.ofMetres(150),
                                 AltitudeOnQnh.ofFeet(5000),
                                 Optional.empty()),
-                        RATES,
+                        new ClimbMeans.Rates(RATES),
                         Mass.ofKilograms(50000),
                         new ScheduledSpeeds(
                                 CalibratedAirspeed.ofKnots(250),

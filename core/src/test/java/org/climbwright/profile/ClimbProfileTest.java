@@ -166,7 +166,7 @@ class ClimbProfileTest {
                         PressureAltitudeRate.ofFeetPerMinute(2300),
                         HeldRate.Gives.THRUST);
         ClimbProfile profile = profile(programme().withHeldRates(List.of(held)));
-        ProfileEvent cannot = events(profile, Kind.CANNOT_GIVE).get(0);
+        ProfileEvent cannot = events(profile, Kind.NOT_KEPT).get(0);
         assertThat(cannot.text()).isEqualTo("thrust is not enough for the rate, which is less");
         assertThat(profile.at(level(205)).pressureAltitudeRate().inFeetPerMinute()).isEqualTo(2300);
         PressureAltitude where = cannot.arriving().pressureAltitude();
@@ -197,7 +197,7 @@ class ClimbProfileTest {
                         programme().withHeldRates(List.of(held)),
                         ProfileScene.calm());
         ClimbProfile profile = climb.between(BOTTOM, LEVEL);
-        ProfileEvent cannot = events(profile, Kind.CANNOT_GIVE).get(0);
+        ProfileEvent cannot = events(profile, Kind.NOT_KEPT).get(0);
         assertThat(cannot.text()).isEqualTo("maximum operating speed: thrust is reduced from here");
         assertThat(cannot.arriving().calibratedAirspeed().inKnots()).isCloseTo(320, within(1e-6));
         ClimbState end = profile.at(level(200), Side.BELOW);
@@ -217,7 +217,7 @@ class ClimbProfileTest {
                         PressureAltitudeRate.ofFeetPerMinute(4500),
                         HeldRate.Gives.SPEED);
         ClimbProfile profile = profile(programme().withHeldRates(List.of(held)));
-        ProfileEvent cannot = events(profile, Kind.CANNOT_GIVE).get(0);
+        ProfileEvent cannot = events(profile, Kind.NOT_KEPT).get(0);
         assertThat(cannot.text()).isEqualTo("minimum speed: the rate is less from here");
         assertThat(cannot.arriving().calibratedAirspeed().inKnots()).isCloseTo(210, within(1e-6));
         assertThat(profile.at(level(255)).calibratedAirspeed().inKnots()).isEqualTo(210);
@@ -452,6 +452,40 @@ class ClimbProfileTest {
         assertThat(profile.at(level(190)).distance()).isEmpty();
         assertThatThrownBy(() -> profile.at(GroundDistance.ofNauticalMiles(10)))
                 .hasMessageContaining("the wind is not known all the way");
+    }
+
+    @Test
+    @DisplayName("climbs on where a level is to be held until a distance that nobody knows")
+    void distanceNotKnown() {
+        Winds unknown =
+                new Winds() {
+                    @Override
+                    public double eastward(double pressurePa) {
+                        return Double.NaN;
+                    }
+
+                    @Override
+                    public double northward(double pressurePa) {
+                        return Double.NaN;
+                    }
+
+                    @Override
+                    public boolean covers(double pressurePa) {
+                        return false;
+                    }
+                };
+        ClimbProgramme held =
+                programme()
+                        .withHeldLevels(
+                                List.of(
+                                        HeldLevel.until(
+                                                level(150), GroundDistance.ofNauticalMiles(60))));
+        ClimbProfile profile =
+                climb(58000, held, ProfileScene.air(Atmosphere.standard(), unknown))
+                        .between(BOTTOM, LEVEL);
+        assertThat(profile.endsBecause()).isEqualTo("level reached");
+        assertThat(events(profile, Kind.NOT_KEPT).get(0).text())
+                .isEqualTo("not kept, no distance without a wind: 15000 ft is held");
     }
 
     @Test

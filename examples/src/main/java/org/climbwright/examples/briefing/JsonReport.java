@@ -32,14 +32,18 @@ import org.climbwright.icing.IcingSpan;
 import org.climbwright.icing.ProtectionAdvice;
 import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.path.ClimbState;
+import org.climbwright.path.Side;
+import org.climbwright.performance.ClimbPoint;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.path.GroundGradient;
+import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.speed.AirspeedDifference;
 import org.climbwright.quantity.speed.AlongTrackWind;
+import org.climbwright.quantity.speed.GeometricRate;
 import org.climbwright.quantity.speed.GroundSpeed;
 import org.climbwright.quantity.speed.PressureAltitudeRate;
 import org.climbwright.sounding.IsothermCrossing;
@@ -73,9 +77,20 @@ final class JsonReport {
         number("elevationFt", briefing.plan().aerodrome().elevation().inFeet());
         number("qnhHpa", briefing.qnh().inHectopascals());
         json.writeStringField("sounding", air);
+        writeTop(briefing);
         json.writeArrayFieldStart("levels");
         for (BriefingLevel level : briefing.levels()) {
-            write(level);
+            write(level, briefing);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("events");
+        for (BriefingLevel level : briefing.levels()) {
+            writeEvents(level, briefing);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("power");
+        for (ClimbPoint point : briefing.power()) {
+            write(point);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("freezingLevels");
@@ -114,7 +129,62 @@ final class JsonReport {
         json.writeEndObject();
     }
 
-    private void write(BriefingLevel level) throws IOException {
+    private void writeTop(ClimbBriefing briefing) throws IOException {
+        ClimbState top = briefing.topOfClimb();
+        json.writeObjectFieldStart("topOfClimb");
+        number("pressureAltitudeFt", top.pressureAltitude().inFeet());
+        number("timeS", top.timeS());
+        number("distanceNm", top.distance().map(GroundDistance::inNauticalMiles));
+        number("fuelKg", briefing.fuelTo(top).map(Mass::inKilograms));
+        number("massKg", top.mass().inKilograms());
+        json.writeStringField("endsBecause", briefing.path().endsBecause());
+        json.writeEndObject();
+    }
+
+    /** One object for each thing that happens, with the rate on both sides where it jumps. */
+    private void writeEvents(BriefingLevel level, ClimbBriefing briefing) throws IOException {
+        ClimbState state = level.state();
+        for (ClimbEvent event : level.events()) {
+            json.writeStartObject();
+            json.writeStringField(
+                    "kind", event.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            json.writeStringField("text", event.text());
+            number("pressureAltitudeFt", state.pressureAltitude().inFeet());
+            number("timeS", state.timeS());
+            number("distanceNm", state.distance().map(GroundDistance::inNauticalMiles));
+            number("fuelKg", briefing.fuelTo(state).map(Mass::inKilograms));
+            number("rateBelowFtPerMin", rate(briefing, state, Side.BELOW));
+            number("rateAboveFtPerMin", rate(briefing, state, Side.ABOVE));
+            json.writeEndObject();
+        }
+    }
+
+    private static double rate(ClimbBriefing briefing, ClimbState state, Side side) {
+        return briefing.path()
+                .at(state.pressureAltitude(), side)
+                .pressureAltitudeRate()
+                .inFeetPerMinute();
+    }
+
+    private void write(ClimbPoint point) throws IOException {
+        json.writeStartObject();
+        number("pressureAltitudeFt", point.pressureAltitude().inFeet());
+        number("massKg", point.mass().inKilograms());
+        number("thrustN", point.thrustN());
+        number("dragN", point.dragN());
+        number("fuelFlowKgPerH", point.fuelFlow().inKilogramsPerHour());
+        number(
+                "specificExcessPowerFtPerMin",
+                GeometricRate.ofMetresPerSecond(point.specificExcessPowerMps()).inFeetPerMinute());
+        number("rateFtPerMin", point.pressureAltitudeRate().inFeetPerMinute());
+        number("accelerationWorthFtPerMin", point.worthOfAcceleration().inFeetPerMinute());
+        number(
+                "windGradientWorthFtPerMin",
+                point.worthOfWindGradient().map(PressureAltitudeRate::inFeetPerMinute));
+        json.writeEndObject();
+    }
+
+    private void write(BriefingLevel level, ClimbBriefing briefing) throws IOException {
         ClimbState state = level.state();
         json.writeStartObject();
         number("pressureAltitudeFt", state.pressureAltitude().inFeet());
@@ -138,6 +208,8 @@ final class JsonReport {
                 state.groundGradient().map(GroundGradient::inFeetPerNauticalMile));
         number("timeS", state.timeS());
         number("distanceNm", state.distance().map(GroundDistance::inNauticalMiles));
+        number("massKg", state.mass().inKilograms());
+        number("fuelKg", briefing.fuelTo(state).map(Mass::inKilograms));
         texts("events", level.events().stream().map(ClimbEvent::text).toList());
         json.writeEndObject();
     }

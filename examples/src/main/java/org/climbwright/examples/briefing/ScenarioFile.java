@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.climbwright.briefing.Aerodrome;
+import org.climbwright.briefing.ClimbMeans;
 import org.climbwright.briefing.ClimbPlan;
 import org.climbwright.briefing.PlannedCabin;
 import org.climbwright.briefing.PlannedCloud;
@@ -140,7 +141,7 @@ final class ScenarioFile {
         ClimbPlan plan =
                 ClimbPlan.of(
                                 aerodrome,
-                                readRates(),
+                                readMeans(),
                                 toml.value("climb.mass", Mass::parse),
                                 speeds,
                                 toml.value("climb.level", PressureAltitude::parse),
@@ -291,6 +292,17 @@ final class ScenarioFile {
                     throw new IllegalArgumentException(
                             "must be \"anti-ice\" or \"de-ice\", but was \"" + text + "\"");
         };
+    }
+
+    /** One of the two: a table of rates, or an aeroplane with its programme. */
+    private ClimbMeans readMeans() {
+        if (toml.has("rates") == toml.has("aeroplane")) {
+            throw new IllegalArgumentException(
+                    "a scenario must have either [rates] or [aeroplane] with [programme]");
+        }
+        return toml.has("rates")
+                ? new ClimbMeans.Rates(readRates())
+                : new ClimbMeans.Thrust(ScenarioAeroplane.read(toml), ScenarioProgramme.read(toml));
     }
 
     private ClimbRates readRates() {

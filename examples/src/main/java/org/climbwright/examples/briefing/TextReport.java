@@ -28,11 +28,13 @@ import org.climbwright.icing.ProtectionMethod;
 import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.path.ClimbState;
+import org.climbwright.performance.ClimbPoint;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.path.GroundGradient;
 import org.climbwright.quantity.speed.AlongTrackWind;
+import org.climbwright.quantity.speed.GeometricRate;
 import org.climbwright.quantity.speed.GroundSpeed;
 import org.climbwright.quantity.speed.PressureAltitudeRate;
 import org.climbwright.sounding.IsothermCrossing;
@@ -42,6 +44,7 @@ final class TextReport {
     private static final int WIDTH = 100;
     private static final String ROW = "%8s%7s%7s%7s%6s%7s%4s%6s%4s%5s%4s%7s%5s%6s%7s%7s";
 
+    private static final String POWER_ROW = "%8s%9s%8s%11s%9s%9s%9s%9s";
     private static final String RESTRICTION_ROW = "%6s  %-17s %-28s %-9s%8s%10s%6s%7s";
     private static final String CABIN_ROW = "%8s%7s%8s%8s%12s%13s%11s%12s  %s";
 
@@ -55,7 +58,9 @@ final class TextReport {
     static String of(String title, String air, ClimbBriefing briefing) {
         TextReport report = new TextReport(briefing);
         report.heading(title, air);
+        report.topOfClimb();
         report.table();
+        report.power();
         report.freezingLevels();
         report.icing();
         briefing.cabin().ifPresent(report::cabin);
@@ -87,6 +92,62 @@ final class TextReport {
                 plan.speeds().calibratedAirspeed().text(),
                 plan.speeds().mach().text());
         line("Air       observed sounding %s", air);
+        line("");
+    }
+
+    private void topOfClimb() {
+        ClimbState top = briefing.topOfClimb();
+        line(
+                "Top       %.0f ft after %s%s%s: %s",
+                top.pressureAltitude().inFeet(),
+                minutes(top.timeS()),
+                top.distance()
+                        .map(way -> format(" and %.1f NM", way.inNauticalMiles()))
+                        .orElse(", distance not known"),
+                briefing.fuelTo(top)
+                        .map(
+                                fuel ->
+                                        format(
+                                                ", fuel %.0f kg, mass there %.0f kg",
+                                                fuel.inKilograms(), top.mass().inKilograms()))
+                        .orElse(", fuel not known by a table of rates"),
+                briefing.path().endsBecause());
+        line("");
+    }
+
+    private void power() {
+        if (briefing.power().isEmpty()) {
+            return;
+        }
+        line("WHERE THE EXCESS POWER GOES, at round levels with a held speed and the thrust set");
+        line(POWER_ROW, "press.", "mass", "fuel", "fuel", "excess", "climb", "accele-", "wind");
+        line(POWER_ROW, "alt ft", "kg", "kg", "flow kg/h", "ft/min", "ft/min", "ration", "change");
+        for (ClimbPoint point : briefing.power()) {
+            line(
+                    POWER_ROW,
+                    format("%.0f", point.pressureAltitude().inFeet()),
+                    format("%.0f", point.mass().inKilograms()),
+                    format(
+                            "%.0f",
+                            briefing.plan().mass().inKilograms() - point.mass().inKilograms()),
+                    format("%.0f", point.fuelFlow().inKilogramsPerHour()),
+                    format(
+                            "%.0f",
+                            GeometricRate.ofMetresPerSecond(point.specificExcessPowerMps())
+                                    .inFeetPerMinute()),
+                    format("%.0f", point.pressureAltitudeRate().inFeetPerMinute()),
+                    format("%+.0f", point.worthOfAcceleration().inFeetPerMinute()),
+                    known(
+                            "%+.0f",
+                            point.worthOfWindGradient()
+                                    .map(PressureAltitudeRate::inFeetPerMinute)));
+        }
+        line(
+                "Excess: thrust over drag times airspeed per weight. The last two columns: what of"
+                        + " the rate");
+        line(
+                "comes of the airspeed and of the wind that change upwards, each beside the other"
+                        + " as it is.");
         line("");
     }
 

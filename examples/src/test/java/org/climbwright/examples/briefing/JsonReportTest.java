@@ -55,6 +55,8 @@ class JsonReportTest {
                             "gradientFtPerNm",
                             "timeS",
                             "distanceNm",
+                            "massKg",
+                            "fuelKg",
                             "events");
             for (String name : names.subList(0, names.size() - 1)) {
                 assertThat(level.get(name).isNumber() || level.get(name).isNull())

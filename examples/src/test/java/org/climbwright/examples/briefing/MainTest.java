@@ -45,6 +45,33 @@ class MainTest {
         assertThat(run.out()).contains(": cannot tell");
     }
 
+    private static String byRates() throws IOException {
+        try (InputStream in = Main.class.getResourceAsStream("by-rates.toml")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @Test
+    @DisplayName("climbs by a table of rates as well, which knows no fuel")
+    void byATableOfRates() throws IOException {
+        write("by-rates.toml", byRates());
+        Path csv = folder.resolve("norman-january-20.csv");
+        try (InputStream in = Main.class.getResourceAsStream("norman-january-20.csv")) {
+            Files.copy(in, csv);
+        }
+        String toml = folder.resolve("by-rates.toml").toString();
+        Program text = Program.run("--scenario", toml);
+        assertThat(text.code()).as(text.err()).isZero();
+        assertThat(text.out())
+                .contains("fuel not known by a table of rates: level reached")
+                .contains("The table of rates is for ISA+0 K")
+                .doesNotContain("WHERE THE EXCESS POWER GOES");
+        Program json = Program.run("--scenario", toml, "--format", "json");
+        JsonNode top = new ObjectMapper().readTree(json.out()).get("topOfClimb");
+        assertThat(top.get("fuelKg").isNull()).isTrue();
+        assertThat(top.get("massKg").doubleValue()).isEqualTo(58000);
+    }
+
     @Test
     @DisplayName("begins with the weather report of the aerodrome, on its QNH")
     void report() throws IOException {
@@ -210,7 +237,7 @@ class MainTest {
         @Test
         @DisplayName("a table of rates that does not climb, with line and field")
         void rates() throws IOException {
-            Path toml = write("own.toml", scenario.replace("\"450 ft/min\"", "\"0 ft/min\""));
+            Path toml = write("own.toml", byRates().replace("\"450 ft/min\"", "\"0 ft/min\""));
             Program run = Program.run("--scenario", toml.toString());
             assertThat(run.code()).isEqualTo(2);
             assertThat(run.err())

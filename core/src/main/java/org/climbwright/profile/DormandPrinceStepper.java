@@ -21,7 +21,7 @@ final class DormandPrinceStepper implements Stepper {
         boolean isDistanceKnown = !Double.isNaN(from[DISTANCE] + slopes[DISTANCE]);
         try {
             Method.integrate(motion, stretch, fromM, toM, from, to, isDistanceKnown);
-        } catch (NoClassDefFoundError missing) {
+        } catch (LinkageError missing) {
             throw new IllegalStateException(
                     "this integration needs org.apache.commons:commons-math3, on the class path or"
                             + " on the module path with --add-modules commons.math3",

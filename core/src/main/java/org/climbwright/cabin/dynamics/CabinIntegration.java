@@ -90,7 +90,7 @@ public final class CabinIntegration {
         try {
             Method.integrate(
                     new Balance(hull, areaM2 + hull.leakAreaM2(), flight, air), fromS, toS, state);
-        } catch (NoClassDefFoundError missing) {
+        } catch (LinkageError missing) {
             throw new IllegalStateException(
                     "this integration needs org.apache.commons:commons-math3, on the class path or"
                             + " on the module path with --add-modules commons.math3",

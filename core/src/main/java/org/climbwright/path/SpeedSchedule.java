@@ -90,6 +90,35 @@ public final class SpeedSchedule implements Serializable {
     }
 
     /**
+     * Returns this schedule with another calibrated airspeed and Mach number; its limit, rough air
+     * and minimum stay as they were given.
+     *
+     * @param calibratedAirspeed the speed below the crossover, from 1 to 1701.47 m/s
+     * @param otherMach the speed above the crossover, from 0.01 to 5
+     * @return a copy that differs in the two
+     * @throws org.climbwright.quantity.OutsideModelException if a speed is out of range
+     * @throws IllegalArgumentException if a speed is 0
+     */
+    public SpeedSchedule withSpeeds(CalibratedAirspeed calibratedAirspeed, Mach otherMach) {
+        SpeedSchedule other = of(calibratedAirspeed, otherMach);
+        if (!Double.isNaN(limitCasMps)) {
+            other =
+                    other.withLimit(
+                            CalibratedAirspeed.ofMetresPerSecond(limitCasMps),
+                            PressureAltitude.ofMetres(limitTopM));
+        }
+        if (!roughAir.equals(RoughAir.NONE)) {
+            other =
+                    other.withRoughAir(
+                            CalibratedAirspeed.ofMetresPerSecond(roughAir.casMps()),
+                            Mach.of(roughAir.mach()),
+                            PressureAltitude.ofMetres(roughAir.bottomM()),
+                            PressureAltitude.ofMetres(roughAir.topM()));
+        }
+        return minimum().isPresent() ? other.withMinimum(minimum().orElseThrow()) : other;
+    }
+
+    /**
      * Returns this schedule with a lower speed up to a level.
      *
      * @param limit the highest calibrated airspeed below the level, from 1 m/s
@@ -102,7 +131,7 @@ public final class SpeedSchedule implements Serializable {
         return new SpeedSchedule(
                 casMps,
                 mach,
-                Math.min(limit.inMetresPerSecond(), casMps),
+                limit.inMetresPerSecond(), // as given: another speed may come to be above it
                 below.inMetres(),
                 roughAir,
                 minimumCasMps);
@@ -188,6 +217,24 @@ public final class SpeedSchedule implements Serializable {
                 Math.max(minimumCasMps, limited),
                 isRough ? roughAir.mach() : mach,
                 minimumCasMps);
+    }
+
+    /**
+     * Returns the calibrated airspeed of the schedule.
+     *
+     * @return the speed below the crossover, where neither limit nor rough air nor minimum counts
+     */
+    public CalibratedAirspeed calibratedAirspeed() {
+        return CalibratedAirspeed.ofMetresPerSecond(casMps);
+    }
+
+    /**
+     * Returns the Mach number of the schedule.
+     *
+     * @return the speed above the crossover, where neither rough air nor minimum counts
+     */
+    public Mach mach() {
+        return Mach.of(mach);
     }
 
     /**
@@ -351,23 +398,6 @@ public final class SpeedSchedule implements Serializable {
     }
 
     private Object readResolve() {
-        SpeedSchedule read = of(CalibratedAirspeed.ofMetresPerSecond(casMps), Mach.of(mach));
-        if (!Double.isNaN(limitCasMps)) {
-            read =
-                    read.withLimit(
-                            CalibratedAirspeed.ofMetresPerSecond(limitCasMps),
-                            PressureAltitude.ofMetres(limitTopM));
-        }
-        if (!roughAir.equals(RoughAir.NONE)) {
-            read =
-                    read.withRoughAir(
-                            CalibratedAirspeed.ofMetresPerSecond(roughAir.casMps()),
-                            Mach.of(roughAir.mach()),
-                            PressureAltitude.ofMetres(roughAir.bottomM()),
-                            PressureAltitude.ofMetres(roughAir.topM()));
-        }
-        return minimumCasMps > 0.0
-                ? read.withMinimum(CalibratedAirspeed.ofMetresPerSecond(minimumCasMps))
-                : read;
+        return withSpeeds(calibratedAirspeed(), mach()); // checks all that was read
     }
 }

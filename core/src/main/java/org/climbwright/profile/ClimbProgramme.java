@@ -118,6 +118,18 @@ public final class ClimbProgramme {
     }
 
     /**
+     * Returns this programme with another share of the excess power while it accelerates.
+     *
+     * @param share the part that goes into the climb, 0 to 0.95, see {@link #of}
+     * @return a copy that differs in it
+     * @throws org.climbwright.quantity.OutsideModelException if the share is out of range
+     */
+    public ClimbProgramme withAccelerationShare(double share) {
+        SHARE.check(share);
+        return with(copy -> copy.share = share);
+    }
+
+    /**
      * Returns this programme with other use of the engines.
      *
      * @param use how many run, at what rating, and what bleed there is all the way

@@ -129,4 +129,49 @@ class SpeedScheduleTest {
     private static double metres(double feet) {
         return PressureAltitude.ofFeet(feet).inMetres();
     }
+
+    @Test
+    @DisplayName("with other speeds keeps its limit, rough air and minimum as they were given")
+    void otherSpeeds() {
+        SpeedSchedule slow = restOf(CalibratedAirspeed.ofKnots(240), Mach.of(0.70));
+        SpeedSchedule fast = restOf(CalibratedAirspeed.ofKnots(300), Mach.of(0.78));
+        assertThat(slow.withSpeeds(CalibratedAirspeed.ofKnots(300), Mach.of(0.78))).isEqualTo(fast);
+        assertThat(fast.calibratedAirspeed()).isEqualTo(CalibratedAirspeed.ofKnots(300));
+        assertThat(fast.mach()).isEqualTo(Mach.of(0.78));
+        // the limit was above the slower speed, and is felt by the faster
+        assertThat(cas(slow, 5000, Side.ABOVE)).isEqualTo(240);
+        assertThat(cas(fast, 5000, Side.ABOVE)).isEqualTo(250);
+        assertThat(cas(fast, 16000, Side.ABOVE)).isEqualTo(270);
+        assertThat(cas(fast, 60000, Side.ABOVE)).isEqualTo(205);
+    }
+
+    @Test
+    @DisplayName("with its own speeds is the same, with and without a limit")
+    void ownSpeedsAgain() {
+        SpeedSchedule bare = SpeedSchedule.of(CalibratedAirspeed.ofKnots(290), Mach.of(0.76));
+        assertThat(bare.withSpeeds(bare.calibratedAirspeed(), bare.mach())).isEqualTo(bare);
+        SpeedSchedule whole = restOf(CalibratedAirspeed.ofKnots(290), Mach.of(0.76));
+        assertThat(whole.withSpeeds(whole.calibratedAirspeed(), whole.mach())).isEqualTo(whole);
+    }
+
+    @Test
+    @DisplayName("refuses other speeds of 0")
+    void refusesOtherSpeedsOf0() {
+        SpeedSchedule schedule = Scene.schedule();
+        assertThatThrownBy(
+                        () -> schedule.withSpeeds(CalibratedAirspeed.ofKnots(0), schedule.mach()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("above 0");
+    }
+
+    private static SpeedSchedule restOf(CalibratedAirspeed calibratedAirspeed, Mach mach) {
+        return SpeedSchedule.of(calibratedAirspeed, mach)
+                .withLimit(CalibratedAirspeed.ofKnots(250), PressureAltitude.ofFeet(10000))
+                .withRoughAir(
+                        CalibratedAirspeed.ofKnots(270),
+                        Mach.of(0.72),
+                        PressureAltitude.ofFeet(15000),
+                        PressureAltitude.ofFeet(18000))
+                .withMinimum(CalibratedAirspeed.ofKnots(205));
+    }
 }

@@ -88,6 +88,18 @@ class ClimbProfileTest {
     }
 
     @Test
+    @DisplayName(
+            "takes another share of the power while it accelerates, and refuses one above 0.95")
+    void otherShare() {
+        ClimbProfile other = profile(ClimbProgramme.of(speeds(), 0.0).withAccelerationShare(0.4));
+        assertThat(other.climb().programme().accelerationShare()).isEqualTo(0.4);
+        assertThat(other.timeS()).isEqualTo(profile(programme()).timeS());
+        assertThatThrownBy(() -> programme().withAccelerationShare(0.96))
+                .isInstanceOf(OutsideModelException.class)
+                .hasMessageContaining("0.96");
+    }
+
+    @Test
     @DisplayName("crosses over to its Mach number where both are the same speed")
     void crossover() {
         ClimbProfile profile = profile(programme());

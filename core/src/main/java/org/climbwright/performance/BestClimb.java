@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.climbwright.airspeed.AirspeedConversion;
 import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.numeric.GoldenSection;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
@@ -50,7 +51,6 @@ public final class BestClimb implements Serializable {
     }
 
     private static final int CELLS = 96;
-    private static final double GOLDEN = 0.5 * (Math.sqrt(5.0) - 1.0);
     private static final double CLOSE = 1e-8;
 
     private final ClimbSpeed speed;
@@ -254,7 +254,12 @@ public final class BestClimb implements Serializable {
             if (most == Double.NEGATIVE_INFINITY) {
                 return Optional.empty();
             }
-            double inner = golden(at(Math.max(0, first - 1)), at(Math.min(CELLS, first + 1)), aim);
+            double inner =
+                    GoldenSection.highest(
+                            mach -> value(mach, aim),
+                            at(Math.max(0, first - 1)),
+                            at(Math.min(CELLS, first + 1)),
+                            CLOSE);
             if (value(inner, aim) > most) {
                 return Optional.of(found(inner, null));
             }
@@ -269,31 +274,6 @@ public final class BestClimb implements Serializable {
             ClimbSpeed best = speed(Math.min(mach, 1.0 - 1e-15));
             return new BestClimb(
                     best, ClimbPoint.of(conditions, altitude, side, best).checked(), bound);
-        }
-
-        private double golden(double from, double to, ToDoubleFunction<ClimbPoint> aim) {
-            double a = from;
-            double b = to;
-            double c = b - GOLDEN * (b - a);
-            double d = a + GOLDEN * (b - a);
-            double fc = value(c, aim);
-            double fd = value(d, aim);
-            while (b - a > CLOSE * b) {
-                if (fc >= fd) {
-                    b = d;
-                    d = c;
-                    fd = fc;
-                    c = b - GOLDEN * (b - a);
-                    fc = value(c, aim);
-                } else {
-                    a = c;
-                    c = d;
-                    fc = fd;
-                    d = a + GOLDEN * (b - a);
-                    fd = value(d, aim);
-                }
-            }
-            return 0.5 * (a + b);
         }
     }
 }

@@ -184,6 +184,7 @@ class ClassCommentTest {
                         "ClimbGradient",
                         "ClimbProgramme",
                         "ClimbRequirement",
+                        "ClimbSensitivity",
                         "ClimbSpeed",
                         "CloudLayer",
                         "CloudTop",

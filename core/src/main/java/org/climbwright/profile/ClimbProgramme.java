@@ -99,6 +99,16 @@ public final class ClimbProgramme {
                         Objects.requireNonNull(speeds, "speeds"), SHARE.check(accelerationShare)));
     }
 
+    /**
+     * Tells whether a share of the excess power can be while the aeroplane accelerates.
+     *
+     * @param share the share
+     * @return true from 0 to 0.95
+     */
+    public static boolean coversAccelerationShare(double share) {
+        return SHARE.covers(share);
+    }
+
     private ClimbProgramme with(Consumer<Parts> change) {
         Parts copy = new Parts(parts);
         change.accept(copy);

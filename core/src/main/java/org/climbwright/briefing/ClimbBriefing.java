@@ -19,10 +19,15 @@ import org.climbwright.path.SpeedSchedule;
 import org.climbwright.performance.ClimbAir;
 import org.climbwright.performance.ClimbPoint;
 import org.climbwright.profile.AeroplaneClimb;
+import org.climbwright.profile.ClimbChange;
+import org.climbwright.profile.ClimbDifference;
 import org.climbwright.profile.ClimbProfile;
+import org.climbwright.profile.ClimbSensitivity;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.pressure.AltimeterSetting;
+import org.climbwright.quantity.speed.AlongTrackWind;
+import org.climbwright.quantity.temperature.TemperatureDifference;
 import org.climbwright.sounding.IsothermCrossing;
 import org.climbwright.sounding.Sounding;
 
@@ -60,6 +65,13 @@ public final class ClimbBriefing {
                         + " is as it was given, and coming over it by a figure is no more than"
                         + " that.",
                     "An altimeter shows the true altitude only at the aerodrome of its QNH.");
+
+    /** What nobody chooses. */
+    private static final List<ClimbChange> GIVEN =
+            List.of(
+                    ClimbChange.heavierBy(Mass.ofKilograms(1000)),
+                    ClimbChange.warmerBy(TemperatureDifference.ofKelvins(10)),
+                    ClimbChange.windBy(AlongTrackWind.ofKnots(-20)));
 
     private static final String BY_RATES =
             "Rates are those of the table, in whatever air; a change of speed is taken as"
@@ -250,6 +262,25 @@ public final class ClimbBriefing {
     public Optional<Mass> fuelTo(ClimbState state) {
         return profile.map(
                 flown -> Mass.ofKilograms(plan.mass().inKilograms() - state.mass().inKilograms()));
+    }
+
+    /**
+     * Returns what else the climb could be: 1,000 kg more, air 10 K warmer, 20 kn more on the nose,
+     * and then a step of each thing that the plan chooses, what saves most fuel first. Each is
+     * flown again.
+     *
+     * @return the differences; empty where the plan has a table of rates
+     */
+    public List<ClimbDifference> changes() {
+        if (profile.isEmpty()) {
+            return List.of();
+        }
+        ClimbSensitivity sensitivity =
+                ClimbSensitivity.of(profile.get().climb(), path.bottom(), plan.level());
+        return Stream.concat(
+                        GIVEN.stream().map(sensitivity::to),
+                        sensitivity.whatSavesMostFuel(sensitivity.stepsOfThePlan()).stream())
+                .toList();
     }
 
     /**

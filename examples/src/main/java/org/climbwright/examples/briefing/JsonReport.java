@@ -34,6 +34,7 @@ import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
 import org.climbwright.performance.ClimbPoint;
+import org.climbwright.profile.ClimbDifference;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeometricAltitude;
@@ -86,6 +87,11 @@ final class JsonReport {
         json.writeArrayFieldStart("events");
         for (BriefingLevel level : briefing.levels()) {
             writeEvents(level, briefing);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("changes");
+        for (ClimbDifference change : briefing.changes()) {
+            write(change);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("power");
@@ -164,6 +170,21 @@ final class JsonReport {
                 .at(state.pressureAltitude(), side)
                 .pressureAltitudeRate()
                 .inFeetPerMinute();
+    }
+
+    private void write(ClimbDifference change) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("change", change.change().text());
+        number("moreTimeS", change.moreTimeS());
+        number("moreFuelKg", change.moreFuelKg());
+        number(
+                "moreDistanceNm",
+                Double.isNaN(change.moreDistanceM())
+                        ? Optional.empty()
+                        : Optional.of(change.moreDistanceM() / 1852.0));
+        number("comparedAtFt", change.comparedAt().inFeet());
+        json.writeBooleanField("endsLower", change.endsLower());
+        json.writeEndObject();
     }
 
     private void write(ClimbPoint point) throws IOException {

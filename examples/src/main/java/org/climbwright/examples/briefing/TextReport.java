@@ -29,6 +29,7 @@ import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.path.ClimbState;
 import org.climbwright.performance.ClimbPoint;
+import org.climbwright.profile.ClimbDifference;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.path.GroundDistance;
@@ -44,6 +45,7 @@ final class TextReport {
     private static final int WIDTH = 100;
     private static final String ROW = "%8s%7s%7s%7s%6s%7s%4s%6s%4s%5s%4s%7s%5s%6s%7s%7s";
 
+    private static final String CHANGE_ROW = "  %-58s%7s%9s%7s  %s";
     private static final String POWER_ROW = "%8s%9s%8s%11s%9s%9s%9s%9s";
     private static final String RESTRICTION_ROW = "%6s  %-17s %-28s %-9s%8s%10s%6s%7s";
     private static final String CABIN_ROW = "%8s%7s%8s%8s%12s%13s%11s%12s  %s";
@@ -61,6 +63,7 @@ final class TextReport {
         report.topOfClimb();
         report.table();
         report.power();
+        report.changes();
         report.freezingLevels();
         report.icing();
         briefing.cabin().ifPresent(report::cabin);
@@ -149,6 +152,38 @@ final class TextReport {
                 "comes of the airspeed and of the wind that change upwards, each beside the other"
                         + " as it is.");
         line("");
+    }
+
+    private void changes() {
+        List<ClimbDifference> changes = briefing.changes();
+        if (changes.isEmpty()) {
+            return;
+        }
+        line(
+                "WHAT CHANGES THIS CLIMB, each flown again; of what the plan chooses, most fuel"
+                        + " saved first");
+        line(CHANGE_ROW, "change", "s", "kg fuel", "NM", "at ft");
+        for (ClimbDifference change : changes) {
+            line(
+                    CHANGE_ROW,
+                    change.change().text(),
+                    signed(change.moreTimeS(), 0),
+                    signed(change.moreFuelKg(), 1),
+                    Double.isNaN(change.moreDistanceM())
+                            ? "-"
+                            : signed(change.moreDistanceM() / 1852.0, 1),
+                    format("%.0f", change.comparedAt().inFeet())
+                            + (change.endsLower() ? ", ends" : ""));
+        }
+        line("To the top of climb only: what saves there may cost more behind it.");
+        line("");
+    }
+
+    /** With its sign, and no minus before a nothing. */
+    private static String signed(double value, int digits) {
+        double scale = digits == 0 ? 1.0 : 10.0;
+        double rounded = Math.rint(value * scale) / scale + 0.0;
+        return format("%+." + digits + "f", rounded);
     }
 
     private void table() {

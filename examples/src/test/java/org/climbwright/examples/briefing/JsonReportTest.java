@@ -182,6 +182,56 @@ class JsonReportTest {
     }
 
     @Test
+    @DisplayName("has the top of the climb with its fuel, which is what the mass has lost")
+    void topOfClimb() {
+        JsonNode top = json.get("topOfClimb");
+        assertThat(top.get("pressureAltitudeFt").doubleValue()).isEqualTo(35000);
+        assertThat(top.get("timeS").doubleValue()).isPositive();
+        assertThat(top.get("distanceNm").doubleValue()).isPositive();
+        assertThat(top.get("fuelKg").doubleValue() + top.get("massKg").doubleValue())
+                .isCloseTo(58000, within(1e-6));
+        assertThat(top.get("endsBecause").textValue()).isEqualTo("level reached");
+        JsonNode levels = json.get("levels");
+        JsonNode last = levels.get(levels.size() - 1);
+        assertThat(last.get("massKg")).isEqualTo(top.get("massKg"));
+        assertThat(last.get("fuelKg")).isEqualTo(top.get("fuelKg"));
+    }
+
+    @Test
+    @DisplayName("has every event with its level, time, distance, fuel and the rates on both sides")
+    void events() {
+        List<String> kinds = new ArrayList<>();
+        double time = 0.0;
+        for (JsonNode event : json.get("events")) {
+            kinds.add(event.get("kind").textValue());
+            assertThat(event.get("timeS").doubleValue()).isGreaterThanOrEqualTo(time);
+            time = event.get("timeS").doubleValue();
+            assertThat(event.get("fuelKg").doubleValue()).isNotNegative();
+            assertThat(event.get("rateBelowFtPerMin").isNumber()).isTrue();
+            assertThat(event.get("rateAboveFtPerMin").isNumber()).isTrue();
+        }
+        assertThat(kinds)
+                .startsWith("bottom")
+                .endsWith("top")
+                .contains("change of speed", "speed reached", "crossover", "bleed", "named point");
+    }
+
+    @Test
+    @DisplayName("has what the wind's change is worth, and what changes the climb by how much")
+    void powerAndChanges() {
+        assertThat(json.get("power").size()).isGreaterThan(10);
+        for (JsonNode point : json.get("power")) {
+            assertThat(point.get("windGradientWorthFtPerMin").isNumber()).isTrue();
+            assertThat(point.get("thrustN").doubleValue())
+                    .isGreaterThan(point.get("dragN").doubleValue());
+        }
+        JsonNode heavier = json.get("changes").get(0);
+        assertThat(heavier.get("change").textValue()).isEqualTo("1000 kg heavier");
+        assertThat(heavier.get("moreTimeS").doubleValue()).isPositive();
+        assertThat(heavier.get("moreFuelKg").doubleValue()).isPositive();
+    }
+
+    @Test
     @DisplayName("has the level-off and the cloud ahead")
     void levelOffAndCloud() {
         JsonNode levelOff = json.get("levelOff");

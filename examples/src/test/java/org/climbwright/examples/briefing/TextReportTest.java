@@ -79,6 +79,25 @@ class TextReportTest {
     }
 
     @Test
+    @DisplayName("has time, distance and fuel to the top, where the power goes and what saves most")
+    void climb() {
+        assertThat(run.out())
+                .containsPattern(
+                        "Top       35000 ft after 18:\\d\\d and 10\\d.\\d NM, fuel 11\\d\\d kg,"
+                                + " mass")
+                .contains("- accelerate to 290 kn\n")
+                .contains("- 290 kn reached\n")
+                .contains("- 290 kn to M0.76\n")
+                .contains("- LINDEN (invented)\n")
+                .contains("- bleed for engine and airframe anti-ice\n")
+                // a headwind that grows upwards lifts below 3,900 ft, and the wind turns above
+                .containsPattern("\n    2000 .* \\+\\d{3}\n")
+                .containsPattern("\n    6000 .* -\\d{3}\n")
+                .containsPattern("\n  1000 kg heavier +\\+\\d+ +\\+\\d+.\\d +\\+\\d.\\d  35000\n")
+                .containsPattern("\n  10 kn slower +-\\d+ +-\\d+.\\d +-\\d.\\d  35000\n");
+    }
+
+    @Test
     @DisplayName("ends with its limits")
     void limits() {
         assertThat(run.out().stripTrailing())

@@ -2,17 +2,22 @@ package org.climbwright.cabin;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import org.climbwright.path.ClimbPath;
+import org.climbwright.path.Side;
 import org.climbwright.quantity.altitude.PressureAltitude;
 
 /**
  * A climb in steps of level, none across a bend of the climb, of the schedule or of the target, and
- * how a cabin follows its plan over one of them.
+ * how a cabin follows its plan over one of them. A level that the climb holds is a step in time.
  */
 final class CabinSteps {
     /** Nearer levels are one: the rate between them would be rounding. */
     private static final double NEAREST_M = 1e-3;
+
+    /** A shorter hold is none, for the same reason. */
+    private static final double SHORTEST_S = 1e-6;
 
     private final ClimbPath path;
     private final CabinPlan plan;
@@ -39,16 +44,21 @@ final class CabinSteps {
                         .filter(level -> level > bottom && level < top)
                         .sorted()
                         .toArray();
+        // a held level is a level of its own, however near to another
+        TreeSet<Double> ends = new TreeSet<>(List.of(bottom, top));
+        DoubleStream.of(path.heldLevelsM()).forEach(ends::add);
+        for (double bend : bends) {
+            if (ends.subSet(bend - NEAREST_M, true, bend + NEAREST_M, true).isEmpty()) {
+                ends.add(bend);
+            }
+        }
         List<Double> levels = new ArrayList<>();
         levels.add(bottom);
         double from = bottom;
-        for (double bend : bends) {
-            if (bend - from > NEAREST_M && top - bend > NEAREST_M) {
-                divide(levels, from, bend, stepM, plan);
-                from = bend;
-            }
+        for (double end : ends) {
+            divide(levels, from, end, stepM, plan);
+            from = end;
         }
-        divide(levels, from, top, stepM, plan);
         return levels.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
@@ -87,9 +97,10 @@ final class CabinSteps {
     /** Follows the plan from the bottom to the top. */
     private void follow(double startM, double[] levels) {
         double cabin = plan.notBeyondTheHull(Math.min(startM, levels[0]), levels[0]);
-        add(levels[0], timeS(levels[0]), cabin);
+        add(levels[0], timeS(levels[0], Side.BELOW), cabin);
+        stay(levels[0]);
         for (int i = 1; i < levels.length; i++) {
-            double time = timeS(levels[i]);
+            double time = timeS(levels[i], Side.BELOW);
             if (!(time > timeS && time <= Double.MAX_VALUE)) {
                 throw new IllegalArgumentException(
                         "the times of a climb must rise with its level, but "
@@ -106,6 +117,32 @@ final class CabinSteps {
                 next = plan.nextM(cabinM, time - timeS, levels[i]);
             }
             add(levels[i], time, next);
+            stay(levels[i]);
+        }
+    }
+
+    /** Follows the plan while a level is held: to the target, and then no further. */
+    private void stay(double level) {
+        double until = timeS(level, Side.ABOVE);
+        if (!(until - timeS > SHORTEST_S)) {
+            return;
+        }
+        double allowed = CabinPressure.cabinAltitude(plan.limits().scheduled().inPascals(), level);
+        if (allowed > cabinM) {
+            stayUntilAt(allowed, level, until);
+        }
+        stayUntilAt(plan.targetM(level), level, until);
+        if (until > timeS) {
+            add(level, until, plan.nextM(cabinM, until - timeS, level));
+        }
+    }
+
+    /** To a cabin altitude on the way to the target, if it comes there before the level is left. */
+    private void stayUntilAt(double toM, double level, double until) {
+        double way = toM - cabinM;
+        double there = timeS + way / limited(plan, 0.0, 1.0, way > 0.0);
+        if (there - timeS > SHORTEST_S && until - there > SHORTEST_S) {
+            add(level, there, plan.nextM(cabinM, there - timeS, level));
         }
     }
 
@@ -119,7 +156,8 @@ final class CabinSteps {
         double high = toM;
         while (high - low > NEAREST_M) {
             double middle = 0.5 * (low + high);
-            double way = plan.targetM(middle) - limited(plan, cabinM, timeS(middle) - timeS, isUp);
+            double time = timeS(middle, Side.BELOW);
+            double way = plan.targetM(middle) - limited(plan, cabinM, time - timeS, isUp);
             if (way > 0.0 == isUp) {
                 low = middle;
             } else {
@@ -127,13 +165,13 @@ final class CabinSteps {
             }
         }
         if (high - levelM > NEAREST_M && toM - high > NEAREST_M) {
-            double time = timeS(high);
+            double time = timeS(high, Side.BELOW);
             add(high, time, plan.nextM(cabinM, time - timeS, high));
         }
     }
 
-    private double timeS(double level) {
-        return path.at(PressureAltitude.ofMetres(level)).timeS();
+    private double timeS(double level, Side side) {
+        return path.at(PressureAltitude.ofMetres(level), side).timeS();
     }
 
     private void add(double level, double time, double cabin) {

@@ -6,7 +6,7 @@ import org.climbwright.quantity.altitude.PressureAltitude;
 
 /**
  * What is expected where and when something was read: one cabin, or a span of them where the
- * aeroplane may have taken longer than the climb of the plan.
+ * aeroplane may have taken longer than the climb of the plan, or holds a level for a time.
  *
  * @param state the cabin as the aeroplane climbs through the level, or in level flight at the top
  * @param readM where the aeroplane was read [m]
@@ -34,9 +34,25 @@ record ExpectedAt(
         double read = reading.aeroplane().inMetres();
         double top = cabin.top().inMetres();
         double level = onTheClimb(read, cabin.bottom().inMetres(), top, bandM);
-        CabinState climbing = cabin.at(PressureAltitude.ofMetres(level));
         boolean isAtTop = read >= top - bandM;
         Optional<Duration> time = reading.time();
+        if (!isAtTop) {
+            level = cabin.heldNear(level, bandM);
+        }
+        CabinState climbing = cabin.at(PressureAltitude.ofMetres(level));
+        CabinState arriving = cabin.arrivingAt(level);
+        if (arriving.time().compareTo(climbing.time()) < 0) {
+            if (time.isEmpty()) {
+                double left = climbing.cabin().inMetres();
+                return goneOn(cabin.plan(), arriving, read, level, left)
+                        .orAtRate(climbing.rate().inMetresPerSecond());
+            }
+            if (time.get().compareTo(climbing.time()) < 0) {
+                boolean isBefore = time.get().compareTo(arriving.time()) < 0;
+                CabinState then = isBefore ? arriving : cabin.at(time.get());
+                return just(then, read, then.rate().inMetresPerSecond());
+            }
+        }
         if (isAtTop && time.isEmpty()) {
             return goneOn(cabin.plan(), climbing, read, top, cabin.plan().targetM(top));
         }
@@ -49,6 +65,11 @@ record ExpectedAt(
             return goneOn(cabin.plan(), climbing, read, level, then);
         }
         return just(climbing, read, climbing.rate().inMetresPerSecond());
+    }
+
+    private ExpectedAt orAtRate(double rateMps) {
+        return new ExpectedAt(
+                state, readM, lowM, highM, Math.min(leastMps, rateMps), Math.max(mostMps, rateMps));
     }
 
     /** A level a little below the bottom or above the top is that. */

@@ -27,7 +27,8 @@ import org.climbwright.quantity.speed.CabinAltitudeRate;
  * <p>A climb can be too fast for both limits: then {@link CabinPlan#precedence()} says which is
  * kept, and the other gives way. With the rate first the differential passes the scheduled one, up
  * to the relief setting: there the relief valve opens and the rate gives way too. After the climb
- * the aeroplane is taken to stay at its top.
+ * the aeroplane is taken to stay at its top, and so from the beginning if the climb is of no
+ * length. While it holds a level on the way, the cabin goes on to where it is wanted there.
  *
  * <p>Limits of use: what a controller without lag or fault does, for study and simulation; nothing
  * in it knows of valve, inflow or leak. Checklists and memory items are the operator's; the flight
@@ -157,7 +158,8 @@ public final class ExpectedCabin implements Serializable {
      * Returns the cabin as the aeroplane climbs through a level.
      *
      * @param aeroplane pressure altitude from the bottom of the climb to its top
-     * @return the cabin; at a bend as it leaves it upwards, at the top as it arrives there
+     * @return the cabin; at a bend and at a level that is held as it leaves it upwards, at the top
+     *     as it arrives there
      * @throws org.climbwright.quantity.OutsideModelException if the level is not on the climb
      * @accuracy see {@link #along(ClimbPath, CabinPlan)}
      */
@@ -170,9 +172,50 @@ public final class ExpectedCabin implements Serializable {
                                 "m",
                                 "the climb is in between")
                         .check(aeroplane.inMetres());
-        int i = stepOf(levelsM, level);
+        int node = level == levelsM[last()] ? firstAt(level) : lastAt(level);
+        return node < 0 ? between(-node - 2, level) : node(node);
+    }
+
+    private CabinState between(int i, double level) {
         double share = (level - levelsM[i]) / (levelsM[i + 1] - levelsM[i]);
         return climbing(i, level, timesS[i] + share * (timesS[i + 1] - timesS[i]));
+    }
+
+    /** The cabin as the aeroplane arrives at a level on the climb from below. */
+    CabinState arrivingAt(double level) {
+        int node = firstAt(level);
+        return node < 0 ? between(-node - 2, level) : node(node);
+    }
+
+    /** The level held nearest to another; that one itself where none is within a distance. */
+    double heldNear(double level, double withinM) {
+        double nearest = Double.NaN;
+        for (int i = 0; i < last(); i++) {
+            double away = Math.abs(levelsM[i] - level);
+            boolean isHeld = levelsM[i] == levelsM[i + 1];
+            if (isHeld && away <= withinM && !(away >= Math.abs(nearest - level))) {
+                nearest = levelsM[i];
+            }
+        }
+        return Double.isNaN(nearest) ? level : nearest;
+    }
+
+    /** The node as a level is reached; where there is none as a search of arrays has it. */
+    private int firstAt(double level) {
+        int node = Arrays.binarySearch(levelsM, level);
+        while (node > 0 && levelsM[node - 1] == level) {
+            node--;
+        }
+        return node;
+    }
+
+    /** The node as a level is left. */
+    private int lastAt(double level) {
+        int node = Arrays.binarySearch(levelsM, level);
+        while (node >= 0 && node < last() && levelsM[node + 1] == level) {
+            node++;
+        }
+        return node;
     }
 
     /**
@@ -188,10 +231,10 @@ public final class ExpectedCabin implements Serializable {
         double seconds = time.getSeconds() + time.getNano() / 1e9;
         new ModelRange("time of the climb", timesS[0], 1e9, "s", "the climb begins there")
                 .check(seconds);
-        if (seconds > timesS[last()]) {
+        if (seconds > timesS[last()] || last() == 0) {
             return level(seconds);
         }
-        int i = stepOf(timesS, seconds);
+        int i = stepOfTime(seconds);
         double share = (seconds - timesS[i]) / (timesS[i + 1] - timesS[i]);
         return climbing(i, levelsM[i] + share * (levelsM[i + 1] - levelsM[i]), seconds);
     }
@@ -205,7 +248,7 @@ public final class ExpectedCabin implements Serializable {
     public CabinState settled() {
         double climb = timesS[last()];
         double way = plan.targetM(levelsM[last()]) - cabinM[last()];
-        return Math.abs(way) <= ROUNDING ? at(top()) : level(climb + way / limitMps(way));
+        return Math.abs(way) <= ROUNDING ? node(last()) : level(climb + way / limitMps(way));
     }
 
     /**
@@ -262,11 +305,11 @@ public final class ExpectedCabin implements Serializable {
                 : plan.boundBy(level);
     }
 
-    /** The step that a value lies in: the lower end counts to it, and the last has both. */
-    private static int stepOf(double[] rising, double value) {
-        int found = Arrays.binarySearch(rising, value);
+    /** The step that a time lies in: the lower end counts to it, and the last has both. */
+    private int stepOfTime(double seconds) {
+        int found = Arrays.binarySearch(timesS, seconds);
         int step = found >= 0 ? found : -found - 2;
-        return Math.min(step, rising.length - 2);
+        return Math.min(step, last() - 1);
     }
 
     /** The highest cabin altitude on the climb and after it [m]. */
@@ -286,7 +329,9 @@ public final class ExpectedCabin implements Serializable {
 
     /** The cabin at the beginning of a step, or at the end of the climb. */
     CabinState node(int i) {
-        return at(PressureAltitude.ofMetres(levelsM[i]));
+        return last() == 0
+                ? level(timesS[0])
+                : climbing(Math.min(i, last() - 1), levelsM[i], timesS[i]);
     }
 
     double differentialPa(int i) {
@@ -298,7 +343,7 @@ public final class ExpectedCabin implements Serializable {
         double allowed =
                 CabinPressure.cabinAltitude(plan.limits().scheduled().inPascals(), levelsM[last()]);
         double way = allowed - cabinM[last()];
-        return way > 0.0 ? level(timesS[last()] + way / limitMps(way)) : at(top());
+        return way > 0.0 ? level(timesS[last()] + way / limitMps(way)) : node(last());
     }
 
     @Override

@@ -1,19 +1,27 @@
 package org.climbwright.icing;
 
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.jspecify.annotations.Nullable;
 
 /** The search for the stretches of one climb that one rule speaks of, from below upwards. */
 final class IcingSearch {
     private static final int PARTS = 8;
     private static final double WIDEST_M = 50.0;
-    private static final double TOLERANCE_M = 1e-3;
+    private static final double LONGEST_S = 10.0;
+
+    /** Of a level [m], or while one is held of the time [s]. */
+    private static final double TOLERANCE = 1e-3;
 
     /** How far inside a stretch its ends are looked at, as a share of it. */
     private static final double INSIDE = 1e-9;
@@ -23,8 +31,8 @@ final class IcingSearch {
     private final List<IcingSpan> spans = new ArrayList<>();
     private final List<ClimbState> met = new ArrayList<>();
     private IcingAnswer open = IcingAnswer.NOT_MET;
-    private double fromM;
-    private double toM;
+    private @Nullable ClimbState from;
+    private @Nullable ClimbState to;
 
     IcingSearch(ClimbPath path, IcingRule rule) {
         this.path = path;
@@ -32,73 +40,122 @@ final class IcingSearch {
     }
 
     List<IcingSpan> spans() {
-        double below = path.bottom().inMetres();
-        for (double bend : bends()) {
-            searchStretch(below, bend);
-            below = bend;
+        double[] ends = ends();
+        double[] held = path.heldLevelsM();
+        for (int i = 0; i < ends.length; i++) {
+            if (i > 0) {
+                climb(ends[i - 1], ends[i]);
+            }
+            if (ends.length == 1 || Arrays.binarySearch(held, ends[i]) >= 0) {
+                stay(PressureAltitude.ofMetres(ends[i]));
+            }
         }
-        searchStretch(below, path.top().inMetres());
         close();
         return List.copyOf(spans);
     }
 
-    /** Where the path bends and where moisture may begin or end, within the climb, upwards. */
-    private double[] bends() {
+    /** Bottom and top, and between them where the path bends or moisture may begin or end. */
+    private double[] ends() {
         double bottom = path.bottom().inMetres();
         double top = path.top().inMetres();
-        return DoubleStream.concat(DoubleStream.of(path.bendsM()), DoubleStream.of(rule.edgesM()))
-                .filter(level -> level > bottom && level < top)
+        return Stream.of(
+                        new double[] {bottom, top},
+                        path.bendsM(),
+                        path.heldLevelsM(),
+                        rule.edgesM())
+                .flatMapToDouble(DoubleStream::of)
+                .filter(level -> level >= bottom && level <= top)
                 .sorted()
                 .distinct()
                 .toArray();
     }
 
-    private void searchStretch(double bottomM, double topM) {
+    private void climb(double bottomM, double topM) {
+        int parts = Math.max(PARTS, (int) Math.ceil((topM - bottomM) / WIDEST_M));
+        search(
+                level -> path.at(PressureAltitude.ofMetres(level)),
+                bottomM,
+                topM,
+                parts,
+                path.at(PressureAltitude.ofMetres(bottomM), Side.ABOVE),
+                path.at(PressureAltitude.ofMetres(topM), Side.BELOW));
+    }
+
+    /** At one level in time: speed may change there, and with it the total air temperature. */
+    private void stay(PressureAltitude level) {
+        ClimbState arriving = path.at(level, Side.BELOW);
+        ClimbState leaving = path.at(level, Side.ABOVE);
+        double begin = arriving.timeS();
+        double end = leaving.timeS();
+        int parts = Math.max(PARTS, (int) Math.ceil((end - begin) / LONGEST_S));
+        search(
+                time -> {
+                    ClimbState state = path.at(Duration.ofNanos(Math.round(time * 1e9)));
+                    // a time as rounded may lie just outside
+                    boolean isThere = state.pressureAltitude().equals(level);
+                    return isThere ? state : time - begin < end - time ? arriving : leaving;
+                },
+                begin,
+                end,
+                parts,
+                arriving,
+                leaving);
+    }
+
+    private void search(
+            DoubleFunction<ClimbState> state,
+            double begin,
+            double end,
+            int parts,
+            ClimbState first,
+            ClimbState last) {
         // The ends are looked at from just inside, where speed, rate and humidity are those of
         // this stretch and of no other.
-        double inset = INSIDE * (topM - bottomM);
-        double from = bottomM;
-        ClimbState before = state(bottomM + inset);
-        int parts = Math.max(PARTS, (int) Math.ceil((topM - bottomM) / WIDEST_M));
+        double inset = INSIDE * (end - begin);
+        double before = begin + inset;
+        ClimbState there = state.apply(before);
+        ClimbState entry = first;
         for (int part = 1; part <= parts; part++) {
             double share = (double) part / parts;
-            double at = part == parts ? topM - inset : bottomM + share * (topM - bottomM);
-            ClimbState here = state(at);
-            double end = part == parts ? topM : at;
-            while (rule.met(before) != rule.met(here)) {
-                double[] edge = edge(before, here);
-                take(from, edge[1], before, state(edge[0]));
-                before = state(edge[1]);
-                from = edge[1];
+            double at = part == parts ? end - inset : begin + share * (end - begin);
+            ClimbState here = state.apply(at);
+            while (rule.met(there) != rule.met(here)) {
+                double[] edge = edge(state, before, at);
+                ClimbState edgeState = state.apply(edge[1]);
+                take(entry, edgeState, there, state.apply(edge[0]));
+                before = edge[1];
+                there = edgeState;
+                entry = edgeState;
             }
-            take(from, end, before, here);
-            from = at;
-            before = here;
+            take(entry, part == parts ? last : here, there, here);
+            before = at;
+            there = here;
+            entry = here;
         }
     }
 
-    private void take(double from, double to, ClimbState first, ClimbState last) {
+    private void take(ClimbState entry, ClimbState exit, ClimbState first, ClimbState last) {
         IcingAnswer answer = rule.at(first, open);
         if (answer != open) {
             close();
             open = answer;
-            fromM = from;
+            from = entry;
         }
         if (answer != IcingAnswer.NOT_MET) {
             met.add(first);
             met.add(last);
-            toM = to;
+            to = exit;
         }
     }
 
     private void close() {
-        if (open != IcingAnswer.NOT_MET) {
+        if (from != null && to != null) {
             spans.add(
                     new IcingSpan(
                             rule.part(),
                             open,
-                            path.at(PressureAltitude.ofMetres(fromM), Side.ABOVE),
-                            path.at(PressureAltitude.ofMetres(toM), Side.BELOW),
+                            from,
+                            to,
                             met.stream()
                                     .map(ClimbState::totalAirTemperature)
                                     .min(Comparator.naturalOrder())
@@ -110,29 +167,28 @@ final class IcingSearch {
                             rule.reason(open, met)));
         }
         open = IcingAnswer.NOT_MET;
+        from = null;
+        to = null;
         met.clear();
     }
 
     /**
-     * The last level at which the first point's thresholds are met and no others, and the first at
-     * which others are, near to each other; halved, since humidity may become unknown with a jump.
+     * The last level, or time, at which the first point's thresholds are met and no others, and the
+     * first at which others are, near to each other; halved, since humidity may become unknown with
+     * a jump.
      */
-    private double[] edge(ClimbState before, ClimbState here) {
-        int thresholds = rule.met(before);
-        double low = before.pressureAltitude().inMetres();
-        double high = here.pressureAltitude().inMetres();
-        while (high - low > TOLERANCE_M) {
+    private double[] edge(DoubleFunction<ClimbState> state, double before, double here) {
+        int thresholds = rule.met(state.apply(before));
+        double low = before;
+        double high = here;
+        while (high - low > TOLERANCE) {
             double middle = 0.5 * (low + high);
-            if (rule.met(state(middle)) == thresholds) {
+            if (rule.met(state.apply(middle)) == thresholds) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
         return new double[] {low, high};
-    }
-
-    private ClimbState state(double altitudeM) {
-        return path.at(PressureAltitude.ofMetres(altitudeM));
     }
 }

@@ -46,14 +46,15 @@ public record IcingSpan(
      *
      * <p>Every stretch between two bends of the path or edges of the moisture is searched at nine
      * points or more, no farther apart than 50 m; where one meets other thresholds than the next,
-     * the level between is found by halving.
+     * the level between is found by halving. While a level is held, the same is done in time.
      *
      * @param path the climb
      * @param rule the rule
      * @return the spans from the lowest to the highest, none touching another of its answer; the
      *     rest of the climb is too warm, or dry by the rule
-     * @accuracy entry and exit to 0.001 m of the level at which the threshold is met; what begins
-     *     and ends between two points, in air that does not tell its bends, is not seen
+     * @accuracy entry and exit to 0.001 m of the level at which the threshold is met, or to 0.001 s
+     *     of the time where that is while a level is held; what begins and ends between two points,
+     *     in air that does not tell its bends, is not seen
      * @source see {@link IcingRule}
      */
     public static List<IcingSpan> along(ClimbPath path, IcingRule rule) {
@@ -97,7 +98,7 @@ public record IcingSpan(
     }
 
     /**
-     * Returns how long the climb is in it.
+     * Returns how long the climb is in it, with what time it holds a level there.
      *
      * @return time from entry to exit
      */

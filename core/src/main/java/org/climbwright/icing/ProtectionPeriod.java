@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
+import org.climbwright.path.Side;
 import org.climbwright.quantity.altitude.AltitudeChange;
 
 /**
@@ -75,7 +76,7 @@ public record ProtectionPeriod(
     private static boolean isClose(List<IcingSpan> joined, IcingSpan next, Duration together) {
         IcingSpan last = joined.get(joined.size() - 1);
         Duration gap = next.entry().time().minus(last.exit().time());
-        boolean touches = next.bottom().compareTo(last.top()) <= 0;
+        boolean touches = gap.isZero() || gap.isNegative();
         return touches || gap.compareTo(together) < 0;
     }
 
@@ -83,27 +84,28 @@ public record ProtectionPeriod(
         Optional<ClimbState> onBy = joined.get(0).onBy(path, lead);
         ClimbState off = joined.get(joined.size() - 1).exit();
         return new ProtectionPeriod(
-                onBy.orElseGet(() -> path.at(path.bottom())),
+                onBy.orElseGet(() -> path.at(path.bottom(), Side.BELOW)),
                 onBy.isEmpty(),
                 off,
-                off.pressureAltitude().equals(path.top()),
+                off.timeS() >= path.at(path.top(), Side.ABOVE).timeS(),
                 joined.stream().filter(IcingSpan::isConditions).toList());
     }
 
     /**
-     * Tells whether the period goes on above its last span of conditions, because the air there is
+     * Tells whether the period goes on after its last span of conditions, because the air there is
      * not known or colder than the rule speaks of.
      *
      * @return true if it does
      */
     public boolean goesOnAboveConditions() {
-        return off.pressureAltitude().compareTo(spans.get(spans.size() - 1).top()) > 0;
+        return off.timeS() > spans.get(spans.size() - 1).exit().timeS();
     }
 
     /**
      * Returns how far below the entry protection should be on, at the rate of this climb.
      *
-     * @return change of pressure altitude from there to the entry
+     * @return change of pressure altitude from there to the entry; less, or none, where a level is
+     *     held before it
      */
     public AltitudeChange leadAltitude() {
         return spans.get(0).bottom().minus(on.pressureAltitude());

@@ -1,6 +1,8 @@
 package org.climbwright.path;
 
 import java.time.Duration;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.GroundDistance;
 
@@ -11,6 +13,15 @@ import org.climbwright.quantity.path.GroundDistance;
  * recording. Whoever asks a question of the climb takes a path and knows nothing else.
  *
  * <p>Level is the coordinate, so that every level between bottom and top is passed once, upwards.
+ * It is not passed in no time, though, where a level is held on the way, or speed is gathered in
+ * level flight: there time, distance and mass jump at one level, from {@link Side#BELOW}, the
+ * aeroplane as it arrives, to {@link Side#ABOVE}, as it leaves upwards. So they may at the ends: at
+ * the bottom {@code BELOW} is where the climb begins, at the top {@code ABOVE} is where it ends,
+ * and elsewhere at the ends both sides are one. A time or a distance in between has the aeroplane
+ * at that level, where its rate is 0. A climb may also be of no length, with its bottom at its top.
+ *
+ * <p>Whoever adds something up by level takes {@link #heldLevelsM()} apart from the stretches
+ * between, or it is spread over a stretch that knew nothing of it.
  */
 public interface ClimbPath {
     /**
@@ -35,10 +46,18 @@ public interface ClimbPath {
     String endsBecause();
 
     /**
+     * Tells whether the climb ends at the level that it was meant to reach, and so may be taken to
+     * go on there.
+     *
+     * @return false where something else ended it, such as its ceiling or the end of what is known
+     */
+    boolean reachesItsLevel();
+
+    /**
      * Returns the aeroplane at a level.
      *
      * @param altitude pressure altitude from bottom to top
-     * @param side from which side, where speed or rate jumps at that level
+     * @param side from which side, where speed, rate or time jumps at that level
      * @return the state
      * @throws org.climbwright.quantity.OutsideModelException if the level is not on the path
      */
@@ -54,6 +73,22 @@ public interface ClimbPath {
     double[] bendsM();
 
     /**
+     * Returns where time jumps: levels that are held, or in which speed is gathered.
+     *
+     * @return pressure altitudes [m] from bottom to top, rising, these included; each of them
+     *     between the two is a bend
+     */
+    default double[] heldLevelsM() {
+        return DoubleStream.concat(
+                        DoubleStream.of(bottom().inMetres(), top().inMetres()),
+                        DoubleStream.of(bendsM()))
+                .sorted()
+                .distinct()
+                .filter(level -> PathSearch.isHeld(this, level))
+                .toArray();
+    }
+
+    /**
      * Returns the aeroplane at a level, as it leaves it upwards.
      *
      * @param altitude pressure altitude from bottom to top
@@ -65,7 +100,10 @@ public interface ClimbPath {
     }
 
     /**
-     * Returns the aeroplane at a time.
+     * Returns the aeroplane at a time; where a level is held then, at that level.
+     *
+     * <p>This method knows of a held level no more than how it is reached and left, and answers
+     * with what lies between in the share of the time. A path that knows more answers itself.
      *
      * @param time time since the climb began, to that at the top
      * @return the state
@@ -83,7 +121,8 @@ public interface ClimbPath {
     }
 
     /**
-     * Returns the aeroplane at a distance.
+     * Returns the aeroplane at a distance; where a level is held there, at that level, in the
+     * manner of {@link #at(Duration)}.
      *
      * @param distance distance over the ground since the climb began, to that at the top
      * @return the state
@@ -92,7 +131,7 @@ public interface ClimbPath {
      * @accuracy 1e-6 m in level
      */
     default ClimbState at(GroundDistance distance) {
-        if (at(top(), Side.BELOW).distance().isEmpty()) {
+        if (at(top(), Side.ABOVE).distance().isEmpty()) {
             throw new IllegalStateException(
                     "the climb has no distances: the wind is not known all the way");
         }
@@ -103,5 +142,17 @@ public interface ClimbPath {
                 "m",
                 0.0,
                 state -> state.distance().orElseThrow().inMetres());
+    }
+
+    /**
+     * Returns the aeroplane at a distance, as far as distances are known.
+     *
+     * @param distance distance over the ground since the climb began, 0 or more
+     * @return the state; empty where the climb is over by then, or the wind is not known all the
+     *     way to there
+     * @accuracy 1e-6 m in level
+     */
+    default Optional<ClimbState> over(GroundDistance distance) {
+        return PathSearch.over(this, distance);
     }
 }

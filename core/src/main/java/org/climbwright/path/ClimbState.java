@@ -151,6 +151,32 @@ public final class ClimbState implements Serializable {
     }
 
     /**
+     * The aeroplane while it holds a level, by how it arrived there and how it leaves; what changes
+     * does so in the share of the time, or of the distance, that it is asked by.
+     */
+    static ClimbState holding(ClimbState arriving, ClimbState leaving, double share) {
+        boolean isSameSpeed = arriving.mach == leaving.mach;
+        double mach = between(arriving.mach, leaving.mach, share);
+        return ofSi(
+                arriving.air,
+                arriving.pressureAltitudeM,
+                isSameSpeed
+                        ? arriving.casMps
+                        : AirspeedConversion.casFromMach(mach, arriving.air.pressurePa()),
+                mach,
+                0.0,
+                between(arriving.massKg, leaving.massKg, share),
+                arriving.alongTrackWindMps,
+                arriving.acrossTrackWindMps,
+                between(arriving.timeS, leaving.timeS, share),
+                between(arriving.distanceM, leaving.distanceM, share));
+    }
+
+    private static double between(double from, double to, double share) {
+        return share == 1.0 ? to : from + share * (to - from);
+    }
+
+    /**
      * Returns the air around the aeroplane.
      *
      * @return pressure, temperature, humidity, true altitude

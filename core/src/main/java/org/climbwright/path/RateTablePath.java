@@ -20,17 +20,20 @@ final class RateTablePath implements ClimbPath {
     private final double trackRad;
     private final ModelRange range;
     private final String end;
+    private final boolean isLevelReached;
     private final double[] bendsM;
     private final double[] nodesM;
     private final double[] timeS;
     private final double[] distanceM;
 
-    private RateTablePath(Climb climb, double bottomM, double topM, String end) {
+    private RateTablePath(
+            Climb climb, double bottomM, double topM, String end, boolean isLevelReached) {
         this.climb = climb;
         this.trackRad = climb.track().inRadians();
         this.range =
                 new ModelRange("pressure altitude", bottomM, topM, "m", "the climb is in between");
         this.end = end;
+        this.isLevelReached = isLevelReached;
         this.bendsM = bends(climb, bottomM, topM);
         this.nodesM = nodes(bendsM, bottomM, topM);
         this.timeS = cumulative(h -> 1.0 / rate(h, air(h), Side.ABOVE));
@@ -57,7 +60,7 @@ final class RateTablePath implements ClimbPath {
         new ModelRange("pressure altitude", airBottom, airTop, "m", "the air is not known outside")
                 .check(bottomM);
         climb.rates().rate(bottomM, climb.mass().inKilograms(), Side.ABOVE); // for its checks
-        return new RateTablePath(climb, bottomM, top, end);
+        return new RateTablePath(climb, bottomM, top, end, top == level.inMetres());
     }
 
     private static double[] bends(Climb climb, double bottomM, double topM) {
@@ -124,8 +127,18 @@ final class RateTablePath implements ClimbPath {
     }
 
     @Override
+    public boolean reachesItsLevel() {
+        return isLevelReached;
+    }
+
+    @Override
     public double[] bendsM() {
         return bendsM.clone();
+    }
+
+    @Override
+    public double[] heldLevelsM() {
+        return new double[0];
     }
 
     @Override

@@ -144,6 +144,6 @@ public record AeroplaneClimb(
                 top > bottomM
                         ? flight.fly(bottomM, top, mass.inKilograms(), end)
                         : flight.stay(bottomM, mass.inKilograms(), end);
-        return new ClimbProfile(this, flight.path(), because);
+        return new ClimbProfile(this, flight.path(), level, because);
     }
 }

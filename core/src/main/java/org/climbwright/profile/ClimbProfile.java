@@ -33,12 +33,14 @@ public final class ClimbProfile implements ClimbPath {
 
     private final AeroplaneClimb climb;
     private final FlownPath flown;
+    private final PressureAltitude level;
     private final String end;
     private final ModelRange range;
 
-    ClimbProfile(AeroplaneClimb climb, FlownPath flown, String end) {
+    ClimbProfile(AeroplaneClimb climb, FlownPath flown, PressureAltitude level, String end) {
         this.climb = climb;
         this.flown = flown;
+        this.level = level;
         this.end = end;
         this.range =
                 new ModelRange(
@@ -74,8 +76,18 @@ public final class ClimbProfile implements ClimbPath {
     }
 
     @Override
+    public boolean reachesItsLevel() {
+        return top().equals(level);
+    }
+
+    @Override
     public double[] bendsM() {
         return flown.bendsM();
+    }
+
+    @Override
+    public double[] heldLevelsM() {
+        return flown.heldLevelsM();
     }
 
     /**
@@ -99,6 +111,14 @@ public final class ClimbProfile implements ClimbPath {
     @Override
     public ClimbState at(PressureAltitude altitude, Side side) {
         double levelM = range.check(altitude.inMetres());
+        int last = flown.steps();
+        if (side == Side.ABOVE
+                && levelM == range.highest()
+                && last > 0
+                && flown.isLevel(last - 1)) {
+            // it ended while the level was held, or could not be left
+            return level(last - 1, flown.timeS(last));
+        }
         int step = flown.stepAt(levelM, side == Side.ABOVE);
         if (step < 0) {
             return standing(levelM, side == Side.ABOVE ? flown.steps() : 0);

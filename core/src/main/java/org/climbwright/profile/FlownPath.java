@@ -162,6 +162,19 @@ final class FlownPath {
         return Arrays.copyOf(bends, count);
     }
 
+    /** The levels that it stays at for a time, rising, the ends included. */
+    double[] heldLevelsM() {
+        double[] held = new double[steps];
+        int count = 0;
+        for (int step = 0; step < steps; step++) {
+            boolean isKnown = count > 0 && held[count - 1] == level[step];
+            if (isLevel(step) && !isKnown && time[step + 1] > time[step]) {
+                held[count++] = level[step];
+            }
+        }
+        return Arrays.copyOf(held, count);
+    }
+
     /** The climbing step that a level lies in; -1 if no step climbs. */
     int stepAt(double levelM, boolean fromAbove) {
         int found = Arrays.binarySearch(level, 0, steps + 1, levelM);

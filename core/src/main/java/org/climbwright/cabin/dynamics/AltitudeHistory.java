@@ -3,6 +3,8 @@ package org.climbwright.cabin.dynamics;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.ModelRange;
@@ -95,30 +97,36 @@ public final class AltitudeHistory implements Serializable {
      * Returns the history of a climb.
      *
      * @param path the climb
-     * @return its levels by time
+     * @return its levels by time, a level that is held as long as it is
      * @accuracy the climb is asked each 100 ft and where it bends: 1 ft at common rates
      */
     public static AltitudeHistory along(ClimbPath path) {
         double bottom = path.bottom().inMetres();
         double top = path.top().inMetres();
         int pieces = (int) Math.max(1.0, Math.ceil((top - bottom) / CLIMB_STEP_M));
-        double[] bends = path.bendsM();
-        double[] levels = Arrays.copyOf(bends, bends.length + pieces + 1);
-        for (int i = 0; i <= pieces; i++) {
-            levels[bends.length + i] = i == pieces ? top : bottom + (top - bottom) / pieces * i;
-        }
-        Arrays.sort(levels);
-        double[] times = new double[levels.length];
+        double[] asked =
+                IntStream.rangeClosed(0, pieces)
+                        .mapToDouble(i -> i == pieces ? top : bottom + (top - bottom) / pieces * i)
+                        .toArray();
+        double[] levels =
+                DoubleStream.concat(DoubleStream.of(path.bendsM()), DoubleStream.of(asked))
+                        .sorted()
+                        .toArray();
+        double[] times = new double[2 * levels.length];
+        double[] altitudes = new double[2 * levels.length];
         int size = 0;
         for (double level : levels) {
-            double time = path.at(PressureAltitude.ofMetres(level), Side.BELOW).timeS();
-            if (size == 0 || time > times[size - 1]) {
-                times[size] = time;
-                levels[size] = level;
-                size++;
+            // twice, since it may be held
+            for (Side side : Side.values()) {
+                double time = path.at(PressureAltitude.ofMetres(level), side).timeS();
+                if (size == 0 || time > times[size - 1]) {
+                    times[size] = time;
+                    altitudes[size] = level;
+                    size++;
+                }
             }
         }
-        return ofSi(Arrays.copyOf(times, size), Arrays.copyOf(levels, size));
+        return ofSi(Arrays.copyOf(times, size), Arrays.copyOf(altitudes, size));
     }
 
     /**

@@ -6,7 +6,6 @@ import java.util.Locale;
 import org.climbwright.gradient.cloudtop.CloudTop.Answer;
 import org.climbwright.gradient.cloudtop.CloudTop.AtNearEdge;
 import org.climbwright.gradient.cloudtop.CloudTop.Margin;
-import org.climbwright.numeric.BracketingSolver;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
@@ -16,7 +15,10 @@ import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.GroundDistance;
 import org.jspecify.annotations.Nullable;
 
-/** The margins of a climb over a cloud, searched by level between the edges. */
+/**
+ * The margins of a climb over a cloud, searched between its edges by level, and by time where one
+ * is held: the cloud grows on meanwhile.
+ */
 final class CloudCrossing {
     private static final double TOLERANCE_M = 1e-7;
     private static final double STEP_M = 100.0;
@@ -24,8 +26,8 @@ final class CloudCrossing {
     private final ClimbPath path;
     private final CloudAhead cloud;
     private final double growthMps;
-    private final double bottomM;
-    private final double endM;
+    private final ClimbState beginning;
+    private final ClimbState end;
     private final boolean isAllKnown;
     private final List<String> reasons = new ArrayList<>();
 
@@ -33,13 +35,14 @@ final class CloudCrossing {
         this.path = path;
         this.cloud = cloud;
         this.growthMps = cloud.growth().inMetresPerSecond();
-        this.bottomM = path.bottom().inMetres();
-        this.isAllKnown = isKnown(path.top().inMetres());
-        this.endM = isAllKnown ? path.top().inMetres() : highestKnown();
+        this.beginning = path.at(path.bottom(), Side.BELOW);
+        ClimbState top = path.at(path.top(), Side.ABOVE);
+        this.isAllKnown = isKnown(top);
+        this.end = isAllKnown ? top : lastKnown(path, beginning);
     }
 
     CloudTop assess(double clearanceM) {
-        if (!isKnown(bottomM)) {
+        if (!isKnown(beginning)) {
             reasons.add("distance or true altitude is not known where the climb begins");
             return unknown();
         }
@@ -47,39 +50,39 @@ final class CloudCrossing {
         double near = cloud.nearEdge().inMetres();
         double far = cloud.farEdge().inMetres();
         double from = Math.max(0.0, near - error);
-        double end = distance(endM);
+        double endM = distance(end);
         if (near < error) {
             reasons.add("within the error of its distance the cloud begins where the climb does");
         }
-        if (from > end) {
-            reasons.add(cut(end));
+        if (from > endM) {
+            reasons.add(cut(endM));
             return unknown();
         }
-        Extremes whole = Extremes.of(this, level(from), level(far + error));
-        Extremes given = near <= end ? Extremes.of(this, level(near), level(far)) : whole;
-        boolean isCut = far + error > end;
+        Extremes whole = Extremes.of(this, state(from), state(far + error));
+        Extremes given = near <= endM ? Extremes.of(this, state(near), state(far)) : whole;
+        boolean isCut = far + error > endM;
         if (isCut) {
-            reasons.add(cut(end));
+            reasons.add(cut(endM));
         }
         Margin overCloud = margin(given.least(), whole.least(), whole.most());
         Margin atEdge = null;
         AtNearEdge where = AtNearEdge.NOT_KNOWN;
-        if (near <= end) {
-            Extremes edge = Extremes.of(this, level(from), level(near + error));
-            double asGiven = margin(level(near));
+        if (near <= endM) {
+            Extremes edge = Extremes.of(this, state(from), state(near + error));
+            double asGiven = margin(state(near));
             atEdge = margin(asGiven, edge.least(), edge.most());
-            where = where(level(near), asGiven);
+            where = where(state(near), asGiven);
         }
         Answer answer = answer(whole.least(), isCut, clearanceM);
-        ClimbState worst = state(whole.leastAtM());
+        ClimbState worst = whole.leastAt();
         reasons.add(
                 "the least margin is "
                         + feet(whole.least())
                         + ", at "
-                        + miles(distance(whole.leastAtM()))
+                        + miles(distance(worst))
                         + ", true altitude "
                         + feet(trueAltitude(worst))
-                        + (near <= end ? "; for the cloud as given " + feet(given.least()) : ""));
+                        + (near <= endM ? "; for the cloud as given " + feet(given.least()) : ""));
         return new CloudTop(
                 answer,
                 where,
@@ -104,14 +107,14 @@ final class CloudCrossing {
         return least >= clearanceM ? Answer.TOPS_BY_CLEARANCE : Answer.TOPS_BY_LESS;
     }
 
-    private AtNearEdge where(double levelM, double marginM) {
+    private AtNearEdge where(ClimbState atEdge, double marginM) {
         if (marginM > 0.0) {
             return AtNearEdge.ABOVE;
         }
-        if (trueAltitude(state(levelM)) < cloud.base().inMetres()) {
-            double far = Math.min(cloud.farEdge().inMetres(), distance(endM));
+        if (trueAltitude(atEdge) < cloud.base().inMetres()) {
+            double far = Math.min(cloud.farEdge().inMetres(), distance(end));
             reasons.add(
-                    trueAltitude(state(level(far))) < cloud.base().inMetres()
+                    trueAltitude(state(far)) < cloud.base().inMetres()
                             ? "at the near edge the aeroplane is below the base"
                             : "at the near edge the aeroplane is below the base, and it enters the"
                                     + " cloud from beneath before the far edge");
@@ -146,8 +149,7 @@ final class CloudCrossing {
                 AltitudeChange.ofMetres(most));
     }
 
-    double margin(double levelM) {
-        ClimbState state = state(levelM);
+    double margin(ClimbState state) {
         return trueAltitude(state) - cloud.top().inMetres() - growthMps * state.timeS();
     }
 
@@ -179,45 +181,47 @@ final class CloudCrossing {
         points.add(next);
     }
 
-    private double level(double distanceM) {
-        if (distanceM <= 0.0) {
-            return bottomM;
-        }
-        if (distanceM >= distance(endM)) {
-            return endM;
-        }
-        return BracketingSolver.solve(h -> distance(h) - distanceM, bottomM, endM, TOLERANCE_M);
+    ClimbState at(double levelM, Side side) {
+        return path.at(PressureAltitude.ofMetres(levelM), side);
     }
 
-    private boolean isKnown(double levelM) {
-        ClimbState state = state(levelM);
+    /** The aeroplane over a distance; before and beyond what is known, at the end of that. */
+    private ClimbState state(double distanceM) {
+        if (distanceM <= 0.0) {
+            return beginning;
+        }
+        return distanceM < distance(end)
+                ? path.over(GroundDistance.ofMetres(distanceM)).orElse(end)
+                : end;
+    }
+
+    private static boolean isKnown(ClimbState state) {
         return state.distance().isPresent() && state.air().geometricAltitude().isPresent();
     }
 
-    private double highestKnown() {
-        double known = bottomM;
+    private static ClimbState lastKnown(ClimbPath path, ClimbState beginning) {
+        double known = path.bottom().inMetres();
+        ClimbState last = beginning;
         double unknown = path.top().inMetres();
         while (unknown - known > TOLERANCE_M) {
             double middle = 0.5 * (known + unknown);
-            if (isKnown(middle)) {
+            ClimbState there = path.at(PressureAltitude.ofMetres(middle), Side.BELOW);
+            if (isKnown(there)) {
                 known = middle;
+                last = there;
             } else {
                 unknown = middle;
             }
         }
-        return known;
+        return last;
     }
 
-    private double distance(double levelM) {
-        return state(levelM).distance().orElseThrow().inMetres();
+    private static double distance(ClimbState state) {
+        return state.distance().orElseThrow().inMetres();
     }
 
     private static double trueAltitude(ClimbState state) {
         return state.air().geometricAltitude().map(GeometricAltitude::inMetres).orElseThrow();
-    }
-
-    private ClimbState state(double levelM) {
-        return path.at(PressureAltitude.ofMetres(levelM), Side.BELOW);
     }
 
     private static String feet(double metres) {

@@ -83,7 +83,7 @@ record LevelOffFigures(
     }
 
     /** Of the lead in true measure, in the altimeter's. */
-    private static double deceleration(double rateMps, LevelOffLead lead, double truePerAltimeter) {
+    static double deceleration(double rateMps, LevelOffLead lead, double truePerAltimeter) {
         return lead.decelerationMps2(rateMps * truePerAltimeter) / truePerAltimeter;
     }
 

@@ -121,7 +121,7 @@ public final class LevelOffPlan implements Serializable {
     private final LevelOffFigures figures;
     private final double levelM;
 
-    /** Height to go at most: that of the path; infinite where there is none. */
+    /** Height to go at most: that of the path, or from a level held; infinite where none is. */
     private final double mostM;
 
     private final String[] remarks; // a list would not say that it can be written out
@@ -198,7 +198,9 @@ public final class LevelOffPlan implements Serializable {
      *
      * <p>That rate is taken as kept from there. {@link #remarks} say where the climb itself is
      * slower before the level, where its rate rises within the edge of the rule (and is held to the
-     * rule), and where the climb begins, or becomes fast, too near to the level.
+     * rule), and where the climb begins, or becomes fast, too near to the level. Where a level is
+     * held on the way for at least as long as levelling off there takes, the climb begins anew from
+     * it, and nothing is to be reduced below.
      *
      * @param path the climb
      * @param level the level to stop at, above the path's bottom and not above its top
@@ -207,6 +209,7 @@ public final class LevelOffPlan implements Serializable {
      * @return the plan
      * @throws org.climbwright.quantity.OutsideModelException if the level is not on the path, or
      *     the climb has no rate there
+     * @throws IllegalArgumentException if the climb is of no length
      * @accuracy 1e-6 m in where it begins; the air is that at the level
      */
     public static LevelOffPlan along(

@@ -9,6 +9,7 @@ import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.altimetry.VerticalRates;
 import org.climbwright.numeric.BracketingSolver;
 import org.climbwright.path.ClimbPath;
+import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.AltitudeChange;
@@ -27,6 +28,7 @@ final class LevelOffSearch {
     private final LevelOffRule rule;
     private final LevelOffLead lead;
     private final double levelM;
+    private final double fromM;
     private final double truePerAltimeter;
     private final List<String> remarks = new ArrayList<>();
 
@@ -34,15 +36,53 @@ final class LevelOffSearch {
         this.path = path;
         this.rule = rule;
         this.lead = lead;
-        this.levelM =
-                new ModelRange(
-                                "level to stop at",
-                                Math.nextUp(path.bottom().inMetres()),
-                                path.top().inMetres(),
-                                "m",
-                                "the climb passes no other")
-                        .check(level.inMetres());
+        this.levelM = checked(path, level).inMetres();
         this.truePerAltimeter = truePerAltimeter(path.at(level, Side.BELOW).air());
+        this.fromM = fromM();
+    }
+
+    private static PressureAltitude checked(ClimbPath path, PressureAltitude level) {
+        if (path.bottom().equals(path.top())) {
+            throw new IllegalArgumentException(
+                    "a climb of no length has no level to stop at, and this one is over at "
+                            + path.top().text()
+                            + ": "
+                            + path.endsBecause());
+        }
+        new ModelRange(
+                        "level to stop at",
+                        Math.nextUp(path.bottom().inMetres()),
+                        path.top().inMetres(),
+                        "m",
+                        "the climb passes no other")
+                .check(level.inMetres());
+        return level;
+    }
+
+    /**
+     * Where the climb to the level begins: its bottom, or the last level before that is held for at
+     * least as long as levelling off there takes. What is held shorter is passed.
+     */
+    private double fromM() {
+        double from = path.bottom().inMetres();
+        for (double held : path.heldLevelsM()) {
+            if (held < levelM && isStop(PressureAltitude.ofMetres(held))) {
+                from = held;
+            }
+        }
+        return from;
+    }
+
+    private boolean isStop(PressureAltitude held) {
+        ClimbState arriving = path.at(held, Side.BELOW);
+        double seconds = path.at(held, Side.ABOVE).timeS() - arriving.timeS();
+        double rate = arriving.pressureAltitudeRate().inMetresPerSecond();
+        return !LevelOffPlan.ARRIVAL.covers(rate)
+                || seconds
+                        >= LevelOff.time(
+                                rate,
+                                0.0,
+                                LevelOffFigures.deceleration(rate, lead, truePerAltimeter));
     }
 
     static double truePerAltimeter(AirState air) {
@@ -50,7 +90,7 @@ final class LevelOffSearch {
     }
 
     LevelOffPlan plan() {
-        double begin = path.bottom().inMetres();
+        double begin = fromM;
         Side side = Side.ABOVE;
         double[] points = points();
         for (int i = 0; i < points.length - 1; i++) {
@@ -77,7 +117,7 @@ final class LevelOffSearch {
                 lead,
                 truePerAltimeter,
                 levelM,
-                levelM - path.bottom().inMetres(),
+                levelM - fromM,
                 remarks);
     }
 
@@ -149,12 +189,14 @@ final class LevelOffSearch {
                             + feetPerMinute(slowest)
                             + " before the level, so that it takes longer than told here");
         }
-        double atBottom = rate(path.bottom().inMetres(), Side.ABOVE);
-        boolean beginsWithin = levelM - path.bottom().inMetres() < rule.heightToGo().inMetres();
+        double atBottom = rate(fromM, Side.ABOVE);
+        boolean isHeld = fromM > path.bottom().inMetres();
+        boolean beginsWithin = levelM - fromM < rule.heightToGo().inMetres();
         if (beginsWithin && atBottom > rule.largest().inMetresPerSecond()) {
             remarks.add(
-                    "the climb begins within the edge of the rule, "
-                            + feet(levelM - path.bottom().inMetres())
+                    (isHeld ? "the climb goes on from a level held" : "the climb begins")
+                            + " within the edge of the rule, "
+                            + feet(levelM - fromM)
                             + " to go, at "
                             + feetPerMinute(atBottom)
                             + ", which is more than the rule: it is held to the rule here");
@@ -168,13 +210,13 @@ final class LevelOffSearch {
         }
     }
 
-    /** Bottom, bends, edge and level, and enough between them. */
+    /** Where it begins, bends, edge and level, and enough between them. */
     private double[] points() {
         List<Double> points = new ArrayList<>();
-        points.add(path.bottom().inMetres());
+        points.add(fromM);
         double edge = levelM - rule.heightToGo().inMetres();
         DoubleStream.concat(Arrays.stream(path.bendsM()), DoubleStream.of(edge, levelM))
-                .filter(h -> h > path.bottom().inMetres() && h <= levelM)
+                .filter(h -> h > fromM && h <= levelM)
                 .sorted()
                 .distinct()
                 .forEach(

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.climbwright.gradient.restriction.RestrictionOutcome.Verdict;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
+import org.climbwright.path.Side;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 
 /**
@@ -20,9 +21,9 @@ import org.climbwright.quantity.pressure.AltimeterSetting;
  * restrictions.conflicts()                       // what no climb can meet
  * }</pre>
  *
- * <p>A climb that levels off before a point is at its top there. One that ends for another reason
- * than {@code level reached}, or whose distances are not known since the wind is not, is not known
- * beyond; what is not known is never met.
+ * <p>A climb that levels off before a point is at its top there. One that does not reach its level,
+ * see {@link ClimbPath#reachesItsLevel()}, or whose distances are not known since the wind is not,
+ * is not known beyond; what is not known is never met.
  *
  * <p>Limits of use: for study and simulation, not for use in flight. The prediction has the errors
  * of its weather and of its table of rates, and no error of the altimeter; the clearance and the
@@ -39,7 +40,7 @@ public final class Restrictions {
         this.path = Objects.requireNonNull(path, "path");
         this.qnh = Objects.requireNonNull(qnh, "qnh");
         this.ordered = Conflict.byDistance(restrictions);
-        ClimbState start = path.at(path.bottom());
+        ClimbState start = path.at(path.bottom(), Side.BELOW);
         this.outcomes =
                 ordered.stream()
                         .map(each -> RestrictionOutcome.of(path, qnh, each, start))
@@ -107,7 +108,7 @@ public final class Restrictions {
      * @return the requirements of all points ahead of it
      */
     public ClimbRequirements fromTheBeginning() {
-        return from(path.at(path.bottom()));
+        return from(path.at(path.bottom(), Side.BELOW));
     }
 
     /**

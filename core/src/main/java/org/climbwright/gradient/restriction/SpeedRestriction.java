@@ -196,6 +196,7 @@ public final class SpeedRestriction implements Serializable {
         }
         // from below the end counts in any case: speeds just below it come as close as one likes
         double least = Math.min(margin(path, bottom, Side.ABOVE), margin(path, end, Side.BELOW));
+        least = Math.min(least, margin(path, bottom, Side.BELOW));
         if (isEndFlown) {
             least = Math.min(least, margin(path, end, Side.ABOVE));
         }

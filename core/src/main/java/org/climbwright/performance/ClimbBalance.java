@@ -29,6 +29,15 @@ public final class ClimbBalance {
 
     private static final double SETTLED = 1e-14;
 
+    /** What may be left at the last round, and is taken along as foretold. */
+    private static final double FORETOLD = 1e-13;
+
+    /** And how close to it a foretelling holds: the share is that of the way so far. */
+    private static final double CLOSE = 1e-9;
+
+    /** A share of what is missing that a round may leave for the next to be foretold. */
+    private static final double STEADY = 0.5;
+
     private ClimbBalance() {}
 
     /**
@@ -61,25 +70,83 @@ public final class ClimbBalance {
             double share,
             double accelerationFactor,
             double windFactor) {
+        return sine(
+                aeroplane,
+                use,
+                thrustN,
+                massKg,
+                mach,
+                dynamicPressurePa,
+                liftFactor,
+                share,
+                accelerationFactor,
+                windFactor,
+                0.0);
+    }
+
+    /**
+     * Returns the sine of the angle of climb, found sooner where one nearby is known: for an
+     * integration, whose points are close to each other.
+     *
+     * @param aeroplane whose drag it is
+     * @param use how its engines are used
+     * @param thrustN thrust [N]
+     * @param massKg mass [kg], above 0
+     * @param mach Mach number, above 0
+     * @param dynamicPressurePa dynamic pressure [Pa], above 0
+     * @param liftFactor lift over that of straight flight, 1 or more
+     * @param share the part of the excess of thrust that is to climb, 1 for all
+     * @param accelerationFactor {@code (V / g0) dV/dH} of the speeds held
+     * @param windFactor {@code (V / g0) dW/dH}
+     * @param nearbySine where to begin: the sine at a point nearby, -1 to 1, or 0
+     * @return as without one nearby
+     * @accuracy 1e-13
+     * @source see the class comment
+     */
+    public static double sine(
+            Aeroplane aeroplane,
+            EngineUse use,
+            double thrustN,
+            double massKg,
+            double mach,
+            double dynamicPressurePa,
+            double liftFactor,
+            double share,
+            double accelerationFactor,
+            double windFactor,
+            double nearbySine) {
         double weight = massKg * GRAVITY_MPS2;
-        double cosine = 1.0;
-        double sine = Double.NaN;
+        double sine = nearbySine;
+        double lastSine = Double.NaN;
+        double lastFound = Double.NaN;
         for (int round = 0; round < MOST_ROUNDS; round++) {
+            double cosine = Math.sqrt((1.0 - sine) * (1.0 + sine));
             double drag =
                     aeroplane.drag(weight * cosine * liftFactor, mach, dynamicPressurePa, use);
             double found =
                     share
                             * (thrustN - drag)
-                            / weight
-                            / (1.0 + accelerationFactor + windFactor * cosine);
-            if (Math.abs(found - sine) <= SETTLED) {
-                return found;
-            }
+                            / (weight * (1.0 + accelerationFactor + windFactor * cosine));
             if (!(Math.abs(found) <= 1.0)) {
                 return Double.NaN; // no sine, and a law of drag is asked for no such lift
             }
+            double change = found - sine;
+            if (Math.abs(change) <= SETTLED) {
+                return found;
+            }
+            // a round leaves a share of what was missing: two of them tell which, and what is left
+            double gained = found - lastFound;
+            double moved = sine - lastSine;
+            double left = change * gained / (moved - gained);
+            lastSine = sine;
+            lastFound = found;
             sine = found;
-            cosine = Math.sqrt((1.0 - sine) * (1.0 + sine));
+            if (Math.abs(gained) < STEADY * Math.abs(moved) && Math.abs(found + left) <= 1.0) {
+                sine = found + left;
+                if (Math.abs(left) <= FORETOLD && Math.abs(change) <= CLOSE) {
+                    return sine;
+                }
+            }
         }
         return Double.NaN;
     }

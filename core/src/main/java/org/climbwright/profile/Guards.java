@@ -15,6 +15,10 @@ final class Guards {
     private final double leastMps;
     private final double lowMps;
 
+    /** Those that apply to the leg, as many as stand. */
+    private final Guard[] guards = new Guard[ALL.length];
+
+    private int standing;
     private Leg leg = Leg.NONE;
     private Leg fastest = Leg.NONE;
     private Leg slowest = Leg.NONE;
@@ -47,6 +51,12 @@ final class Guards {
         // where it has just passed, rounding alone decides on which side it is
         bendSide = isBendPassed ? -bendSide : bend;
         isBendPassed = false;
+        standing = 0;
+        for (Guard guard : ALL) {
+            if (applies(guard)) {
+                guards[standing++] = guard;
+            }
+        }
     }
 
     void passBend() {
@@ -61,8 +71,8 @@ final class Guards {
     /** The smallest of them; a point that cannot be flown is one where they have fallen. */
     private double least(double[] state) {
         double least = Double.POSITIVE_INFINITY;
-        for (Guard guard : ALL) {
-            double value = value(guard, state[AIRSPEED]);
+        for (int i = 0; i < standing; i++) {
+            double value = value(guards[i], state[AIRSPEED]);
             if (Double.isNaN(value)) {
                 return -1.0;
             }
@@ -75,17 +85,17 @@ final class Guards {
     Guard nearest(double[] state) {
         Guard nearest = Guard.NONE;
         double least = Double.POSITIVE_INFINITY;
-        for (Guard guard : ALL) {
-            double value = value(guard, state[AIRSPEED]);
+        for (int i = 0; i < standing; i++) {
+            double value = value(guards[i], state[AIRSPEED]);
             if (value < least) {
                 least = value;
-                nearest = guard;
+                nearest = guards[i];
             }
         }
         return nearest;
     }
 
-    private double value(Guard guard, double tas) {
+    private boolean applies(Guard guard) {
         boolean isFree = leg.law() == Law.SPEED || leg.law() == Law.CHANGE_OF_SPEED;
         boolean applies =
                 switch (guard) {
@@ -101,6 +111,19 @@ final class Guards {
         if (!applies) {
             return Double.POSITIVE_INFINITY;
         }
+        return switch (guard) {
+            case NONE -> false;
+            case BEND -> bendSide != 0.0;
+            case LEAST_RATE -> isFree;
+            case LOW_RATE -> isFree && isHigh;
+            case SPEED_REACHED -> toTarget != 0.0;
+            case THRUST_SHORT -> leg.law() == Law.RATE_BY_THRUST;
+            case RATE_AGAIN -> leg.law() == Law.SPEED && !Double.isNaN(heldRate);
+            case FASTEST, SLOWEST -> leg.law() == Law.RATE_BY_SPEED;
+        };
+    }
+
+    private double value(Guard guard, double tas) {
         return switch (guard) {
             case NONE -> Double.POSITIVE_INFINITY;
             case BEND -> bendSide * motion.thrustBend();

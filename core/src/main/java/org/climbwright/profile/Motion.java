@@ -22,6 +22,9 @@ import org.climbwright.performance.ClimbMotion;
 final class Motion {
     private static final double DRY_DYNAMIC = 0.7;
 
+    /** From a sine as large as this the next is not sought. */
+    private static final double STEEP = 0.5;
+
     private final Aeroplane aeroplane;
     private final ClimbAir air;
 
@@ -29,6 +32,9 @@ final class Motion {
     private int stretch = -1;
     private double level = Double.NaN;
     private double pressure;
+    private double standardTemperature;
+    private double casOfMach;
+    private double machOfCas;
     private double temperature;
     private double geopotential;
     private double geometric;
@@ -51,6 +57,9 @@ final class Motion {
 
     // what the forces do
     private double sine;
+    private double lastSine = Double.NaN;
+    private double sineLevel = Double.NaN;
+    private double sinePerMetre;
     private double rate;
     private double thrust;
     private double fuelFlow;
@@ -94,16 +103,19 @@ final class Motion {
         if (inStretch == stretch && levelM == level) {
             return;
         }
+        if (levelM != level) {
+            level = levelM;
+            pressure = StandardAir.pressureFromAltitude(levelM);
+            standardTemperature = StandardAir.temperatureFromAltitude(levelM);
+            casOfMach = Double.NaN;
+        }
         stretch = inStretch;
-        level = levelM;
         isSpeedKnown = false;
-        pressure = StandardAir.pressureFromAltitude(levelM);
         temperature = air.temperature(stretch, levelM);
         geopotential = air.geopotentialPerPressureAltitude(stretch, levelM);
         geometric = air.geometricPerGeopotential(stretch, levelM);
         staticPerVirtual =
-                ClimbMotion.staticPerVirtual(
-                        temperature, StandardAir.temperatureFromAltitude(levelM), geopotential);
+                ClimbMotion.staticPerVirtual(temperature, standardTemperature, geopotential);
         sound = DryAir.speedOfSound(temperature);
         lapse =
                 ClimbMotion.perGeopotentialMetre(
@@ -123,11 +135,9 @@ final class Motion {
             speed(leg.held());
             factor = AccelerationFactor.atConstantMach(mach, lapse);
         } else {
-            speed(AirspeedConversion.machFromCas(leg.held(), pressure));
+            speed(machFromCas(leg.held()));
             factor = AccelerationFactor.atConstantCas(mach, lapse, staticPerVirtual);
         }
-        tas = mach * sound;
-        windFactor = windFactor();
         isSpeedKnown = true;
     }
 
@@ -155,17 +165,31 @@ final class Motion {
     }
 
     private double sine(double massKg, double share, double accelerationFactor) {
-        return ClimbBalance.sine(
-                aeroplane,
-                leg.use(),
-                fullThrust,
-                massKg,
-                mach,
-                dynamic,
-                1.0,
-                share,
-                accelerationFactor,
-                windFactor);
+        double found =
+                ClimbBalance.sine(
+                        aeroplane,
+                        leg.use(),
+                        fullThrust,
+                        massKg,
+                        mach,
+                        dynamic,
+                        1.0,
+                        share,
+                        accelerationFactor,
+                        windFactor,
+                        expectedSine());
+        if (level != sineLevel) {
+            sinePerMetre = (found - lastSine) / (level - sineLevel);
+            sineLevel = level;
+        }
+        lastSine = found;
+        return found;
+    }
+
+    /** On from the levels before. */
+    private double expectedSine() {
+        double expected = Math.fma(sinePerMetre, level - sineLevel, lastSine);
+        return Math.abs(expected) < STEEP ? expected : 0.0; // where none is known too
     }
 
     private void climbAtSpeed(double massKg) {
@@ -332,6 +356,15 @@ final class Motion {
 
     /** True airspeed of a speed held at this level [m/s]. */
     double tasOf(boolean isMach, double held) {
-        return sound * (isMach ? held : AirspeedConversion.machFromCas(held, pressure));
+        return sound * (isMach ? held : machFromCas(held));
+    }
+
+    /** Asked for the same speed several times at a level, on both sides of a bend. */
+    private double machFromCas(double cas) {
+        if (cas != casOfMach) {
+            casOfMach = cas;
+            machOfCas = AirspeedConversion.machFromCas(cas, pressure);
+        }
+        return machOfCas;
     }
 }

@@ -27,7 +27,7 @@ final class Flight {
     private static final double SAME_RATE_MPS = 1e-3;
 
     /** How much the airspeed may change in a step. */
-    private static final double SPEED_STEP_MPS = 4.0;
+    private static final double SPEED_STEP_MPS = 2.5;
 
     /** Below these rates steps are shorter: near its ceiling a climb bends most. */
     private static final double STEP_MPS = 10.0;
@@ -314,8 +314,9 @@ final class Flight {
         if (leg.isSpeedHeld()) {
             return longest;
         }
+        // a speed that is free depends on itself, and what it does here may not hold for long
         double perMetre = Math.abs(motion.tasPerMetre());
-        return Math.min(longest, Math.max(0.01, SPEED_STEP_MPS / perMetre));
+        return Math.min(0.5 * longest, Math.max(0.01, SPEED_STEP_MPS / perMetre));
     }
 
     /** Whether a leg can begin; says why not, or what its beginning means. */

@@ -132,7 +132,7 @@ public final class InventedClimb {
                         "ALDER",
                         6,
                         AltitudeRestriction.atOrAbove(Level.of(AltitudeOnQnh.ofFeet(4000)))),
-                restriction("BIRCH", 16, AltitudeRestriction.between(level(100), level(130))),
+                restriction("BIRCH", 20, AltitudeRestriction.between(level(100), level(130))),
                 restriction("CEDAR", 60, AltitudeRestriction.atOrBelow(level(210))),
                 restriction("HAZEL", 85, AltitudeRestriction.atOrAbove(level(270))));
     }

@@ -23,4 +23,11 @@ class FigureTest {
         assertThat(Files.readString(Path.of("figures/cabin-failure.svg")))
                 .isEqualTo(CabinFailureFigure.draw());
     }
+
+    @Test
+    @DisplayName("of a climb is the one that the library draws")
+    void climbProfile() throws IOException {
+        assertThat(Files.readString(Path.of("figures/climb-profile.svg")))
+                .isEqualTo(ClimbProfileFigure.draw());
+    }
 }

@@ -19,7 +19,7 @@ class ReadmeTest {
     private final String readme = read("../README.md");
 
     @ParameterizedTest
-    @ValueSource(classes = {TenLines.class, ColdDay.class})
+    @ValueSource(classes = {TenLines.class, ColdDay.class, OwnAeroplane.class})
     @DisplayName("shows the lines of its examples word for word")
     void code(Class<?> example) {
         String source =
@@ -32,7 +32,7 @@ class ReadmeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(classes = {TenLines.class, ColdDay.class})
+    @ValueSource(classes = {TenLines.class, ColdDay.class, OwnAeroplane.class})
     @DisplayName("shows the answers that its examples print")
     void answers(Class<?> example) throws ReflectiveOperationException {
         PrintStream before = System.out;

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @DisplayName("The questions of the benchmarks")
 class QuestionsTest {
     static Stream<Class<?>> all() {
-        return Questions.all().stream();
+        return Questions.alike().stream();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -33,7 +33,8 @@ class QuestionsTest {
                                 FrameBenchmark.class,
                                 TypedBenchmark.class,
                                 UnitBenchmark.class,
-                                CabinBenchmark.class)
+                                CabinBenchmark.class,
+                                ClimbProfileBenchmark.class)
                         .<Class<?>>flatMap(room -> Arrays.stream(room.getDeclaredClasses()))
                         .filter(question -> question.isAnnotationPresent(Line.class));
         List<Class<?>> asked = Questions.all();

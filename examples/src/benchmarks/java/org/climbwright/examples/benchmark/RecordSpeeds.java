@@ -70,7 +70,7 @@ public final class RecordSpeeds implements Callable<Integer> {
     public Integer call() throws Exception {
         int jdk = Runtime.version().feature();
         StringBuilder section = new StringBuilder(Machine.description());
-        for (Class<?> question : Questions.all()) {
+        for (Class<?> question : Questions.alike()) {
             SameAnswers.check(question);
         }
         boolean isStartUp = only == null || only.matcher(START_UP).find();
@@ -87,7 +87,8 @@ public final class RecordSpeeds implements Callable<Integer> {
         section.append(tables.againstByHand())
                 .append(tables.typedAgainstSi())
                 .append(tables.units())
-                .append(tables.cabin());
+                .append(tables.cabin())
+                .append(tables.profile());
         if (isStartUp) {
             int forks = quick ? 5 : 21;
             section.append(SpeedTables.startUp(StartUp.measure(forks), forks));

@@ -32,6 +32,12 @@ final class SpeedRecord {
             the mean over the climb, four fifths of it before the failure, where a step is the cheapest. A test finds the cabin
             at the top within 1 ft of one in steps of 1 s.
 
+            A climb is that of an invented jet of 60 t from an invented aerodrome to FL350, through a sounding of 58 stretches
+            with its winds, in some 110 steps of level: 20 minutes of flight. Both integrations are the library's, with
+            the same forces, the same breaks and the same events; the adaptive one, of Apache Commons Math, is there for a
+            second opinion. A test finds both within 0.01 s, 0.1 m and 0.01 kg. The garbage of a climb is the path that is
+            handed over; its steps make none, as a test of theirs holds.
+
             ## Where a bar is missed, and why
 
             **Over arrays** a loop is as fast as the processor multiplies, and the formula by hand hardly depends on that.
@@ -53,6 +59,12 @@ final class SpeedRecord {
             a call with four of them. That is little beside a Mach number, and much beside a total temperature, which is
             four multiplications. Records, whose bounds the compiler knows, and getters that ask no unit brought the frame
             from 1.5 to 1.3. Left out is no check.
+
+            **A climb** asks for the forces some 500 times: four times in each step, and once more on the upper side of
+            each bend of the sounding. Two fifths of that is the angle at which they balance, found by rounds that wait for
+            each other (a root and two quotients each, two rounds a point), a fifth the law of thrust with its power of
+            the density. Beginning each search at the angle expected, and foretelling what a round leaves, brought the rounds from six to two.
+            Steps of 300 m instead of 200 would save a fifth, and missed 0.1 m in 3 of 1200 random climbs: not taken.
             """
                     .formatted(Batch.SIZE);
 

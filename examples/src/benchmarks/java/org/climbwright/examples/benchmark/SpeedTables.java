@@ -127,6 +127,36 @@ final class SpeedTables {
         return table.text();
     }
 
+    /** A whole climb, integrated. */
+    String profile() {
+        Table table =
+                new Table(
+                        "A climb of the invented jet to FL350 through a sounding [µs per climb]",
+                        "what|own integration|Dormand and Prince|ratio|B per climb|bar|aim|met");
+        for (Class<?> question : Questions.PROFILE) {
+            Optional<Speed> own = speeds.of(question, "own");
+            Optional<Speed> adaptive = speeds.of(question, "adaptive");
+            if (own.or(() -> adaptive).isEmpty()) {
+                continue;
+            }
+            Line line = Questions.line(question);
+            table.row(
+                    line.value(),
+                    microseconds(own),
+                    microseconds(adaptive),
+                    times(ratio(adaptive, own)),
+                    bytes(own),
+                    bound(line.bar(), " µs"),
+                    bound(line.aim(), " µs"),
+                    met(own.map(s -> s.nanoseconds() <= 1e3 * line.bar()), line.bar()));
+        }
+        return table.text();
+    }
+
+    private static String microseconds(Optional<Speed> speed) {
+        return speed.map(s -> number("%.1f", s.nanoseconds() / 1e3)).orElse(NONE);
+    }
+
     /** What a first use adds to the start of a JVM. */
     static String startUp(List<StartUp.Timing> timings, int forks) {
         Table table =

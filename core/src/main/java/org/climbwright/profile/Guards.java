@@ -97,20 +97,6 @@ final class Guards {
 
     private boolean applies(Guard guard) {
         boolean isFree = leg.law() == Law.SPEED || leg.law() == Law.CHANGE_OF_SPEED;
-        boolean applies =
-                switch (guard) {
-                    case NONE -> false;
-                    case BEND -> bendSide != 0.0;
-                    case LEAST_RATE -> isFree;
-                    case LOW_RATE -> isFree && isHigh;
-                    case SPEED_REACHED -> toTarget != 0.0;
-                    case THRUST_SHORT -> leg.law() == Law.RATE_BY_THRUST;
-                    case RATE_AGAIN -> leg.law() == Law.SPEED && !Double.isNaN(heldRate);
-                    case FASTEST, SLOWEST -> isSpeedBound;
-                };
-        if (!applies) {
-            return Double.POSITIVE_INFINITY;
-        }
         return switch (guard) {
             case NONE -> false;
             case BEND -> bendSide != 0.0;
@@ -119,7 +105,7 @@ final class Guards {
             case SPEED_REACHED -> toTarget != 0.0;
             case THRUST_SHORT -> leg.law() == Law.RATE_BY_THRUST;
             case RATE_AGAIN -> leg.law() == Law.SPEED && !Double.isNaN(heldRate);
-            case FASTEST, SLOWEST -> leg.law() == Law.RATE_BY_SPEED;
+            case FASTEST, SLOWEST -> isSpeedBound;
         };
     }
 

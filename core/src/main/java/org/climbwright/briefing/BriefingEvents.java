@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.briefing.ClimbEvent.Kind;
 import org.climbwright.cabin.CabinState;
@@ -20,12 +19,11 @@ import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.SpeedSchedule;
 import org.climbwright.profile.ClimbProfile;
+import org.climbwright.profile.LevelMark;
 import org.climbwright.profile.ProfileEvent;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.AltimeterSetting;
-import org.climbwright.sounding.Inversion;
-import org.climbwright.sounding.IsothermCrossing;
 
 /** Gathers what happens on a briefed climb, line by line. */
 final class BriefingEvents {
@@ -72,12 +70,7 @@ final class BriefingEvents {
     private static void gatherFlight(LevelCollector collector, ClimbProfile profile) {
         for (ProfileEvent event : profile.events()) {
             kind(event.kind())
-                    .ifPresent(
-                            kind ->
-                                    collector.event(
-                                            event.arriving().pressureAltitude(),
-                                            kind,
-                                            event.text()));
+                    .ifPresent(kind -> collector.event(event.arriving(), kind, event.text()));
         }
     }
 
@@ -130,17 +123,10 @@ final class BriefingEvents {
     }
 
     private void gatherAltimeter(LevelCollector collector) {
-        AltitudeOnQnh transition = plan.aerodrome().transitionAltitude();
-        PressureAltitude standard = Altimetry.pressureAltitude(transition, briefing.qnh());
-        collector.event(
-                standard,
-                Kind.TRANSITION_ALTITUDE,
-                String.format(
-                        Locale.ROOT,
-                        "transition altitude: altimeter from %.0f to %.0f ft (%+.0f)",
-                        transition.inFeet(),
-                        standard.inFeet(),
-                        Math.rint(standard.inFeet() - transition.inFeet()) + 0.0));
+        mark(
+                collector,
+                LevelMark.ofTransitionAltitude(
+                        plan.aerodrome().transitionAltitude(), briefing.qnh()));
         for (Check check : checks(plan, path, briefing.qnh())) {
             collector.event(check.level(), Kind.CHECK, check.inWords());
         }
@@ -194,27 +180,22 @@ final class BriefingEvents {
     }
 
     private void gatherAir(LevelCollector collector) {
-        for (IsothermCrossing crossing : briefing.freezingLevels()) {
-            boolean falling = crossing.trend() == IsothermCrossing.Trend.FALLING;
-            collector.event(
-                    crossing.pressureAltitude(),
-                    Kind.ZERO_CELSIUS,
-                    "0 °C, " + (falling ? "colder above" : "warmer above"));
-        }
-        for (Inversion inversion : briefing.sounding().inversions(plan.smallestInversion())) {
-            String rise =
-                    String.format(Locale.ROOT, "%.1f K warmer above", inversion.rise().inKelvins());
-            collector.event(
-                    inversion.base().pressureAltitude(),
-                    Kind.INVERSION_BASE,
-                    "inversion base, " + rise);
-            collector.event(
-                    inversion.top().pressureAltitude(), Kind.INVERSION_TOP, "inversion top");
-        }
-        briefing.sounding()
-                .tropopause()
-                .map(AirState::pressureAltitude)
-                .ifPresent(level -> collector.event(level, Kind.TROPOPAUSE, "tropopause"));
+        LevelMark.ofSounding(briefing.sounding(), plan.smallestInversion())
+                .forEach(mark -> mark(collector, mark));
+    }
+
+    private static void mark(LevelCollector collector, LevelMark mark) {
+        collector.event(
+                mark.level(),
+                switch (mark.kind()) {
+                    case TRANSITION_ALTITUDE -> Kind.TRANSITION_ALTITUDE;
+                    case ZERO_CELSIUS -> Kind.ZERO_CELSIUS;
+                    case INVERSION_BASE -> Kind.INVERSION_BASE;
+                    case INVERSION_TOP -> Kind.INVERSION_TOP;
+                    case TROPOPAUSE -> Kind.TROPOPAUSE;
+                    case OTHER -> throw new IllegalStateException("a mark of nobody");
+                },
+                mark.text());
     }
 
     private void gatherIcing(LevelCollector collector) {
@@ -238,18 +219,22 @@ final class BriefingEvents {
 
     private void gatherRestrictions(LevelCollector collector) {
         for (RestrictionOutcome outcome : briefing.restrictions().outcomes()) {
-            outcome.predicted()
-                    .ifPresent(
-                            level ->
-                                    collector.event(
-                                            level,
-                                            Kind.RESTRICTION,
-                                            outcome.restriction().name()
-                                                    + ": "
-                                                    + outcome.verdict()
-                                                            .name()
-                                                            .toLowerCase(Locale.ROOT)
-                                                            .replace('_', ' ')));
+            String text =
+                    outcome.restriction().name()
+                            + ": "
+                            + outcome.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            // within a level that is held the point has a time of its own
+            path.over(outcome.restriction().distance())
+                    .ifPresentOrElse(
+                            state -> collector.event(state, Kind.RESTRICTION, text),
+                            () ->
+                                    outcome.predicted()
+                                            .ifPresent(
+                                                    level ->
+                                                            collector.event(
+                                                                    level,
+                                                                    Kind.RESTRICTION,
+                                                                    text)));
         }
         briefing.levelOff()
                 .flatMap(LevelOffPlan::levelWhereReducing)

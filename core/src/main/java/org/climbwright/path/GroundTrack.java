@@ -63,6 +63,25 @@ public final class GroundTrack {
     }
 
     /**
+     * Tells whether a track can be kept in a wind.
+     *
+     * @param horizontalAirspeedMps horizontal speed through the air [m/s]
+     * @param alongTrackWindMps wind along the track [m/s], positive from behind
+     * @param acrossTrackWindMps wind across the track [m/s]
+     * @return true if {@link #groundSpeed} answers
+     */
+    public static boolean coversGroundSpeed(
+            double horizontalAirspeedMps, double alongTrackWindMps, double acrossTrackWindMps) {
+        double across = Math.abs(acrossTrackWindMps);
+        return across <= horizontalAirspeedMps
+                && alongTrackWindMps
+                                + Math.sqrt(
+                                        (horizontalAirspeedMps - across)
+                                                * (horizontalAirspeedMps + across))
+                        > 0.0;
+    }
+
+    /**
      * Returns the ground speed on a track in a wind.
      *
      * @param horizontalAirspeedMps horizontal speed through the air [m/s]

@@ -252,6 +252,16 @@ public final class ClimbAir {
     }
 
     /**
+     * Tells whether air or wind bends where a stretch begins, which it need not.
+     *
+     * @param stretch its number, from 0
+     * @return true at a bend
+     */
+    public boolean isBend(int stretch) {
+        return Arrays.binarySearch(bendsM, edgesM[stretch]) >= 0;
+    }
+
+    /**
      * Returns how many stretches there are.
      *
      * @return the number

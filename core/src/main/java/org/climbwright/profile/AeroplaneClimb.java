@@ -45,6 +45,18 @@ public record AeroplaneClimb(
         Objects.requireNonNull(mass, "mass");
         Objects.requireNonNull(programme, "programme");
         Objects.requireNonNull(air, "air");
+        if (!(mass.inKilograms() > 0.0)) {
+            throw new IllegalArgumentException(
+                    "an aeroplane that climbs must have a mass above 0 kg, but had " + mass.text());
+        }
+        int operating = programme.engines().map(EngineUse::operating).orElse(1);
+        if (operating > aeroplane.engines()) {
+            throw new IllegalArgumentException(
+                    "no more engines can run than the aeroplane has, but of "
+                            + aeroplane.engines()
+                            + " there were "
+                            + operating);
+        }
     }
 
     /**
@@ -102,7 +114,8 @@ public record AeroplaneClimb(
             if (found.isCloseTo(bleed, BLEED_TOLERANCE_M)) {
                 break;
             }
-            bleed = found;
+            // what goes to and fro is protected all the way: not to be off where it should be on
+            bleed = round < MOST_ROUNDS / 2 ? found : found.and(bleed);
             flown = fly(bleed, bottom, level, stepper, stepM);
         }
         return flown;
@@ -139,7 +152,8 @@ public record AeroplaneClimb(
                         stepper,
                         stepM,
                         programme.leastRate().inMetresPerSecond(),
-                        programme.lowRate().inMetresPerSecond());
+                        programme.lowRate().inMetresPerSecond(),
+                        !programme.iceProtection().isEmpty());
         String because =
                 top > bottomM
                         ? flight.fly(bottomM, top, mass.inKilograms(), end)

@@ -64,6 +64,24 @@ final class BleedPlan {
         return Bleed.of(engine, airframe);
     }
 
+    /** Both plans together: on where either is. */
+    BleedPlan and(BleedPlan other) {
+        List<Span> all = new ArrayList<>(spans);
+        for (Span span : other.spans) {
+            boolean isThere =
+                    spans.stream()
+                            .anyMatch(
+                                    s ->
+                                            s.part() == span.part()
+                                                    && s.fromM() <= span.fromM()
+                                                    && s.toM() >= span.toM());
+            if (!isThere) {
+                all.add(span);
+            }
+        }
+        return new BleedPlan(List.copyOf(all));
+    }
+
     /** Whether another plan has the same spans, their levels within a tolerance. */
     boolean isCloseTo(BleedPlan other, double toleranceM) {
         if (spans.size() != other.spans.size()) {

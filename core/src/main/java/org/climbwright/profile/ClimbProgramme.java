@@ -89,7 +89,8 @@ public final class ClimbProgramme {
      * @param speeds the speeds
      * @param accelerationShare the part of the excess power that goes into the climb while the
      *     aeroplane accelerates, 0 to 0.95; with 0 it accelerates in level flight. While it slows
-     *     down the climb has {@code 2 - share} of it
+     *     down the climb has the whole of it and half of what is left of the share more, {@code 1 +
+     *     (1 - share) / 2}
      * @return the programme
      * @throws org.climbwright.quantity.OutsideModelException if the share is out of range
      */

@@ -8,6 +8,7 @@ import static org.climbwright.profile.Stepper.TIME;
 
 import java.util.List;
 import org.climbwright.performance.Aeroplane;
+import org.climbwright.performance.Bleed;
 import org.climbwright.performance.ClimbAir;
 import org.climbwright.profile.Leg.Law;
 import org.climbwright.profile.ProfileEvent.Kind;
@@ -24,6 +25,7 @@ final class Flight {
     /** Speeds nearer than this are one. */
     private static final double SAME_SPEED_MPS = 1e-6;
 
+    private static final double LEAST_THRUST_N = 1.0;
     private static final double SAME_RATE_MPS = 1e-3;
 
     /** How much the airspeed may change in a step. */
@@ -37,6 +39,11 @@ final class Flight {
     private static final double LEVEL_STEP_S = 30.0;
     private static final int MOST_STEPS = 100_000;
     private static final int MOST_IDLE = 50;
+    private static final double LEAST_GAIN_M = 1e-3;
+    private static final int MOST_FIRES = 2000;
+    private static final String TRACK_LOST =
+            "the wind is stronger than the aeroplane can keep its track against";
+
     private static final String TO_AND_FRO =
             "one limit gives way to another and back without end at this level";
 
@@ -46,6 +53,7 @@ final class Flight {
     private final double stepM;
     private final double leastMps;
     private final double lowMps;
+    private final boolean isBleedPlanned;
     private final Motion motion;
     private final Guards guards;
     private final FlownPath path = new FlownPath();
@@ -63,6 +71,7 @@ final class Flight {
     private SpeedMode mode = SpeedMode.FREE;
     private boolean isThrustShort;
     private boolean isSheared;
+    private int fires;
     private @Nullable String end;
 
     /** While speed gives for a rate: it goes where it goes, or is at a bound. */
@@ -79,8 +88,10 @@ final class Flight {
             Stepper stepper,
             double stepM,
             double leastMps,
-            double lowMps) {
+            double lowMps,
+            boolean isBleedPlanned) {
         this.air = air;
+        this.isBleedPlanned = isBleedPlanned;
         this.stages = stages;
         this.stepper = stepper;
         this.stepM = stepM;
@@ -107,6 +118,9 @@ final class Flight {
         state[DISTANCE] = isWindKnown ? 0.0 : Double.NaN;
         path.begin(level, massKg, state[AIRSPEED], isWindKnown);
         path.event(Kind.BEGINNING, "the climb begins");
+        if (isBleedPlanned && first.use().bleed() != Bleed.NONE) {
+            path.event(Kind.BLEED, ProfileTexts.bleed(first.use().bleed()));
+        }
         int idle = 0;
         while (end == null) {
             if (level == topM) {
@@ -114,7 +128,7 @@ final class Flight {
             } else {
                 double before = level;
                 climbOn();
-                idle = level > before ? 0 : idle + 1;
+                idle = level > before + LEAST_GAIN_M ? 0 : idle + 1;
                 if (idle > MOST_IDLE && end == null) {
                     end = TO_AND_FRO;
                 }
@@ -132,6 +146,10 @@ final class Flight {
     /** To the next level at which something jumps, or to where a guard ends it. */
     private void climbOn() {
         Stage here = stages.get(stage);
+        if (here.isSupersonic()) {
+            end = "the speed is above Mach 1 there, where the laws of this climb end";
+            return;
+        }
         double target = Math.min(here.toM(), air.edgeM(stretch + 1));
         Leg leg = choose(here);
         if (end == null && !(leg.law() == Law.CHANGE_OF_SPEED && leg.share() == 0.0)) {
@@ -142,7 +160,9 @@ final class Flight {
         }
         if (level == air.edgeM(stretch + 1) && stretch + 1 < air.stretches()) {
             stretch++;
-            path.bend();
+            if (air.isBend(stretch)) {
+                path.bend();
+            }
         }
         if (level == here.toM() && stage + 1 < stages.size()) {
             pass(here, stages.get(stage + 1));
@@ -150,15 +170,21 @@ final class Flight {
     }
 
     private void pass(Stage below, Stage above) {
+        boolean isHeld = false;
         for (Stage.Stay stay : below.stays()) {
             if (end == null) {
-                hold(below.speed(), stay);
+                isHeld |= hold(below.speed(), stay);
             }
+        }
+        if (isHeld) {
+            path.event(Kind.LEVEL_LEFT, "the climb goes on");
         }
         stage++;
         path.bend();
-        mode = SpeedMode.FREE;
-        isThrustShort = false;
+        if (!ProfileTexts.isSameRate(below.rate(), above.rate())) {
+            mode = SpeedMode.FREE;
+            isThrustShort = false;
+        }
         if (end == null) {
             tellChange(below, above);
         }
@@ -167,7 +193,7 @@ final class Flight {
     private void tellChange(Stage below, Stage above) {
         if (below.speed().isMach() != above.speed().isMach()
                 && isSpeedOf(above)
-                && above.rate() == null) {
+                && !above.isSpeedGiving()) {
             path.event(Kind.CROSSOVER, ProfileTexts.crossover(below.speed(), above.speed()));
         }
         if (!ProfileTexts.isSameRate(below.rate(), above.rate())) {
@@ -191,6 +217,10 @@ final class Flight {
     /** How it goes on from here. */
     private Leg choose(Stage here) {
         if (here.isSpeedGiving()) {
+            Leg beyond = beyondItsBounds(here);
+            if (beyond != null) {
+                return beyond;
+            }
             lastChange = null;
             return switch (mode) {
                 case FREE -> nonNull(here.rate());
@@ -220,6 +250,29 @@ final class Flight {
         return here.rate() != null && !isThrustShort ? here.rate() : here.speed();
     }
 
+    /** A speed that is to give begins within its bounds: outside, it is changed to them first. */
+    private @Nullable Leg beyondItsBounds(Stage here) {
+        motion.place(stretch, level);
+        Leg most = nonNull(here.fastest());
+        Leg least = nonNull(here.slowest());
+        double tas = state[AIRSPEED];
+        Leg change = null;
+        if (tas > motion.tasOf(most.isMach(), most.held()) + SAME_SPEED_MPS) {
+            change = most.by(Law.CHANGE_OF_SPEED, here.slower().share(), Double.NaN);
+        } else if (tas < motion.tasOf(least.isMach(), least.held()) - SAME_SPEED_MPS) {
+            change =
+                    least.by(Law.CHANGE_OF_SPEED, Math.max(0.1, here.faster().share()), Double.NaN);
+        }
+        if (change != null && (lastChange == null || lastChange.held() != change.held())) {
+            path.event(
+                    Kind.CHANGE_OF_SPEED, ProfileTexts.changeOfSpeed(change, change.share() < 1.0));
+        }
+        if (change != null) {
+            lastChange = change;
+        }
+        return change;
+    }
+
     private static Leg nonNull(@Nullable Leg leg) {
         if (leg == null) {
             throw new IllegalStateException("a stage without the leg that it is flown by");
@@ -235,10 +288,10 @@ final class Flight {
             return;
         }
         guards.begin(leg, here, state[AIRSPEED], isLow);
-        double from = level;
-        int parts = Math.max(1, (int) Math.ceil((target - from) / longest(leg) - 1e-9));
-        for (int part = 1; part <= parts; part++) {
-            double to = part == parts ? target : from + (target - from) * part / parts;
+        while (level < target) {
+            // in equal parts from here, anew at each step: the rate may have fallen meanwhile
+            double parts = Math.ceil((target - level) / longest(leg) - 1e-9);
+            double to = parts > 1.0 ? level + (target - level) / parts : target;
             stepper.step(motion, stretch, level, to, state, slopes, next);
             evaluate(next, to, slopesThere);
             if (guards.fire(next)) {
@@ -246,9 +299,20 @@ final class Flight {
                 Guard fired = guards.nearest(next);
                 commit(leg, to);
                 act(fired, leg, here);
+                if (++fires > MOST_FIRES) {
+                    end = TO_AND_FRO;
+                }
                 return;
             }
             commit(leg, to);
+            if (motion.isTrackLost()) {
+                end = TRACK_LOST;
+                return;
+            }
+            if (!(state[MASS] > 0.0)) {
+                end = "the fuel burnt is more than the mass";
+                return;
+            }
             isLow = isLowNow();
             if (path.steps() > MOST_STEPS) {
                 end = TO_AND_FRO;
@@ -260,7 +324,10 @@ final class Flight {
     /** Where the wind changes too fast to hold the airspeed, that gives, at the rate without it. */
     private Leg withShear(Leg chosen) {
         boolean isSpeedKept = chosen.law() == Law.SPEED || chosen.law() == Law.CHANGE_OF_SPEED;
-        if (!isSpeedKept || !motion.isShearTooStrong()) {
+        if (chosen.law() == Law.RATE_BY_THRUST && motion.thrustN() < LEAST_THRUST_N) {
+            return withoutThrust(chosen);
+        }
+        if (!isSpeedKept || mode != SpeedMode.FREE || !motion.isShearTooStrong()) {
             isSheared = false;
             return chosen;
         }
@@ -274,6 +341,19 @@ final class Flight {
         isSheared = true;
         lastChange = null;
         Leg leg = chosen.by(Law.RATE_BY_SPEED, 1.0, rate);
+        motion.begin(leg);
+        evaluate(state, level, slopes);
+        return leg;
+    }
+
+    /** A rate held takes no less than no thrust: with hardly any, the airspeed gives. */
+    private Leg withoutThrust(Leg chosen) {
+        if (!isSheared) {
+            path.event(Kind.NOT_KEPT, "the rate takes no thrust any more: the airspeed gives");
+        }
+        isSheared = true;
+        lastChange = null;
+        Leg leg = chosen.by(Law.RATE_BY_SPEED, 1.0, chosen.rateMps()).throttledBack();
         motion.begin(leg);
         evaluate(state, level, slopes);
         return leg;
@@ -321,6 +401,11 @@ final class Flight {
 
     /** Whether a leg can begin; says why not, or what its beginning means. */
     private boolean begins(Leg leg, Stage here) {
+        motion.requireLaws(state[MASS]);
+        if (motion.isTrackLost()) {
+            end = TRACK_LOST;
+            return false;
+        }
         boolean isRateHeld = leg.law() == Law.RATE_BY_THRUST || leg.law() == Law.RATE_BY_SPEED;
         if (!isRateHeld && !(motion.fullRateMps() > leastMps)) {
             endAtCeiling();
@@ -346,12 +431,15 @@ final class Flight {
 
     /** Once low, a rate must be told apart from the one to be reported to be it no longer. */
     private boolean isLowNow() {
-        return motion.fullRateMps() < (isLow ? lowMps + SAME_RATE_MPS : lowMps);
+        return motion.rateMps() < (isLow ? lowMps + SAME_RATE_MPS : lowMps);
     }
 
     private void endAtCeiling() {
         if (Double.isNaN(motion.fullRateMps())) {
-            end = "no balance of forces: air or wind changes too fast upwards to hold this speed";
+            end =
+                    motion.isShearTooStrong()
+                            ? "no balance: the wind changes too fast upwards to hold this speed"
+                            : "no balance: thrust is too much for a climb at any angle";
             return;
         }
         end =
@@ -369,6 +457,7 @@ final class Flight {
                 isLow = true;
                 path.event(Kind.LOW_RATE, ProfileTexts.lowRate(lowMps));
             }
+            case THRUST_GONE -> {}
             case SPEED_REACHED -> state[AIRSPEED] = motion.tasOf(leg.isMach(), leg.held());
             case THRUST_SHORT -> {
                 if (here.isSpeedGiving()) {
@@ -385,7 +474,11 @@ final class Flight {
             }
             case FASTEST -> {
                 mode = SpeedMode.FASTEST;
-                path.event(Kind.NOT_KEPT, "maximum operating speed: thrust is reduced from here");
+                path.event(
+                        Kind.NOT_KEPT,
+                        "maximum operating "
+                                + (nonNull(here.fastest()).isMach() ? "Mach number" : "speed")
+                                + ": thrust is reduced from here");
             }
             case SLOWEST -> {
                 mode = SpeedMode.SLOWEST;
@@ -394,12 +487,13 @@ final class Flight {
         }
     }
 
-    private void hold(Leg leg, Stage.Stay stay) {
+    /** Returns whether the level was held at all. */
+    private boolean hold(Leg leg, Stage.Stay stay) {
         motion.begin(leg);
         motion.atLevel(stretchBelow(), level, state[MASS], state[AIRSPEED], false);
         if (motion.thrustInHandN() < 0.0) {
             end = "thrust does not hold the level";
-            return;
+            return false;
         }
         double speed = motion.surfaceSpeedMps();
         double seconds = stay.seconds();
@@ -407,12 +501,12 @@ final class Flight {
             double way = stay.untilM() - state[DISTANCE];
             if (Double.isNaN(way * speed)) {
                 path.event(Kind.NOT_KEPT, "not kept, no distance without a wind: " + stay.text());
-                return;
+                return false;
             }
             seconds = way / speed;
         }
         if (!(seconds > 0.0)) {
-            return;
+            return false;
         }
         path.event(Kind.LEVEL_HELD, stay.text());
         int parts = (int) Math.ceil(seconds / LEVEL_STEP_S);
@@ -425,7 +519,7 @@ final class Flight {
             state[DISTANCE] = stay.untilM();
         }
         path.bend();
-        path.event(Kind.LEVEL_LEFT, "the climb goes on");
+        return true;
     }
 
     private int stretchBelow() {

@@ -14,6 +14,8 @@ enum Guard {
     SPEED_REACHED,
     /** Thrust is no longer enough for the rate held. */
     THRUST_SHORT,
+    /** Thrust is reduced for a rate, and none is left to take away. */
+    THRUST_GONE,
     /** The rate to be held is there again. */
     RATE_AGAIN,
     /** Speed gives, and has come to its upper bound. */

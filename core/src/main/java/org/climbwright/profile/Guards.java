@@ -9,6 +9,9 @@ final class Guards {
     private static final double TOLERANCE_M = 1e-6;
     private static final int MOST_ROUNDS = 100;
 
+    /** What rounding makes of a bend that is touched and not passed. */
+    private static final double BEND_NOISE = 1e-6;
+
     private static final Guard[] ALL = Guard.values();
 
     private final Motion motion;
@@ -103,7 +106,7 @@ final class Guards {
             case LEAST_RATE -> isFree;
             case LOW_RATE -> isFree && isHigh;
             case SPEED_REACHED -> toTarget != 0.0;
-            case THRUST_SHORT -> leg.law() == Law.RATE_BY_THRUST;
+            case THRUST_SHORT, THRUST_GONE -> leg.law() == Law.RATE_BY_THRUST;
             case RATE_AGAIN -> leg.law() == Law.SPEED && !Double.isNaN(heldRate);
             case FASTEST, SLOWEST -> isSpeedBound;
         };
@@ -112,11 +115,12 @@ final class Guards {
     private double value(Guard guard, double tas) {
         return switch (guard) {
             case NONE -> Double.POSITIVE_INFINITY;
-            case BEND -> bendSide * motion.thrustBend();
+            case BEND -> bendSide * motion.thrustBend() + BEND_NOISE;
             case LEAST_RATE -> motion.fullRateMps() - leastMps;
-            case LOW_RATE -> motion.fullRateMps() - lowMps;
+            case LOW_RATE -> motion.rateMps() - lowMps;
             case SPEED_REACHED -> toTarget * (motion.tasOf(leg.isMach(), leg.held()) - tas);
             case THRUST_SHORT -> motion.thrustInHandN() * 1e-4;
+            case THRUST_GONE -> motion.thrustN() * 1e-4;
             case RATE_AGAIN -> heldRate - motion.rateMps();
             case FASTEST -> motion.tasOf(fastest.isMach(), fastest.held()) - tas;
             case SLOWEST -> tas - motion.tasOf(slowest.isMach(), slowest.held());
@@ -137,8 +141,12 @@ final class Guards {
         boolean isFirst = true;
         double found = high;
         for (int round = 0; round < MOST_ROUNDS && high - low > TOLERANCE_M; round++) {
-            double share = isFirst ? 0.5 : atLow / (atLow - atHigh);
-            double middle = low + (high - low) * Math.max(1e-3, Math.min(1.0 - 1e-3, share));
+            double share = atLow / (atLow - atHigh);
+            boolean isHalved = isFirst || !(share > 0.0 && share < 1.0);
+            double middle =
+                    low
+                            + (high - low)
+                                    * (isHalved ? 0.5 : Math.max(1e-3, Math.min(1 - 1e-3, share)));
             double value = least(flight.stepTo(middle));
             found = middle;
             if (value > 0.0) {

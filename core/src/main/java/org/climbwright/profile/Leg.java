@@ -2,6 +2,7 @@ package org.climbwright.profile;
 
 import org.climbwright.performance.EngineUse;
 import org.climbwright.performance.ReducedThrust;
+import org.climbwright.quantity.altitude.PressureAltitude;
 
 /**
  * How a part of a climb is flown.
@@ -32,6 +33,10 @@ record Leg(
                     EngineUse.climb(1),
                     ReducedThrust.none());
 
+    private static final ReducedThrust THROTTLED_BACK =
+            ReducedThrust.of(
+                    0.01, PressureAltitude.ofMetres(80000), PressureAltitude.ofMetres(81000));
+
     /** What is held, and what gives. */
     enum Law {
         /** Speed and thrust are held, the rate is what comes out. */
@@ -55,6 +60,11 @@ record Leg(
     /** The same speed, flown by another law. */
     Leg by(Law other, double otherShare, double rate) {
         return new Leg(other, isMach, held, rate, otherShare, use, reduced);
+    }
+
+    /** The same with hardly any thrust. */
+    Leg throttledBack() {
+        return new Leg(law, isMach, held, rateMps, share, use, THROTTLED_BACK);
     }
 
     /** The same with another speed. */

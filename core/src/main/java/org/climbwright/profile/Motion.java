@@ -67,6 +67,7 @@ final class Motion {
     private double tasPerMetre;
     private double fullRate;
     private double acceleration;
+    private boolean isTrackLost;
 
     Motion(Aeroplane aeroplane, ClimbAir air) {
         this.aeroplane = aeroplane;
@@ -95,7 +96,9 @@ final class Motion {
             case RATE_BY_SPEED -> climbAtRateAndThrust(massKg);
         }
         groundSpeed = groundSpeed(ClimbMotion.geometricRate(tas, sine, geometric));
-        fuelFlow = aeroplane.fuelFlow(thrust, mach, pressure, temperature, leg.use());
+        // less than no thrust is for a guard to see, and no engine is asked for it
+        fuelFlow =
+                aeroplane.fuelFlow(Math.max(0.0, thrust), mach, pressure, temperature, leg.use());
     }
 
     /** Goes to a level; nothing is flown yet. */
@@ -156,12 +159,50 @@ final class Motion {
         return Double.isNaN(windPerMetre) ? 0.0 : ClimbMotion.windFactor(tas, windPerMetre);
     }
 
-    /** NaN where the wind is not known, or forces balance at no angle. */
+    /** NaN where the wind is not known, does not let the track be kept, or nothing balances. */
     private double groundSpeed(double geometricRate) {
-        return Math.abs(geometricRate) < tas && !Double.isNaN(along)
-                ? GroundTrack.groundSpeed(
-                        GroundTrack.horizontalAirspeed(tas, geometricRate), along, across)
-                : Double.NaN;
+        isTrackLost = false;
+        if (!(Math.abs(geometricRate) < tas) || Double.isNaN(along)) {
+            return Double.NaN;
+        }
+        double horizontal = GroundTrack.horizontalAirspeed(tas, geometricRate);
+        isTrackLost = !GroundTrack.coversGroundSpeed(horizontal, along, across);
+        return isTrackLost ? Double.NaN : GroundTrack.groundSpeed(horizontal, along, across);
+    }
+
+    /** Whether the wind is stronger than the aeroplane can fly against. */
+    boolean isTrackLost() {
+        return isTrackLost;
+    }
+
+    /** Refuses what no aeroplane can be, in the words of its plug. */
+    void requireLaws(double massKg) {
+        require("thrust", fullThrust, "N");
+        require("fuel flow", fuelFlow, "kg/s");
+        if (Double.isNaN(rate)) {
+            sine = 0.0;
+            require("drag", drag(massKg), "N");
+            sine = Double.NaN;
+        }
+    }
+
+    private void require(String what, double value, String unit) {
+        if (!(value >= 0.0 && value <= Double.MAX_VALUE)) {
+            throw new IllegalArgumentException(
+                    "the "
+                            + what
+                            + " of an aeroplane must be 0 "
+                            + unit
+                            + " or more, but was "
+                            + value
+                            + " "
+                            + unit
+                            + " at Mach "
+                            + mach
+                            + " and a pressure altitude of "
+                            + level
+                            + " m");
+        }
     }
 
     private double sine(double massKg, double share, double accelerationFactor) {

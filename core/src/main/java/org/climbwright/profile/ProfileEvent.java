@@ -22,7 +22,7 @@ public record ProfileEvent(Kind kind, String text, ClimbState arriving, ClimbSta
         CHANGE_OF_SPEED,
         /** The speed that was changed to is reached. */
         SPEED_REACHED,
-        /** From calibrated airspeed to Mach number. */
+        /** From calibrated airspeed to Mach number, or back. */
         CROSSOVER,
         /** A rate begins to be held, or is left again. */
         HELD_RATE,

@@ -1,5 +1,6 @@
 package org.climbwright.profile;
 
+import java.util.Locale;
 import org.climbwright.performance.Bleed;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.Mach;
@@ -9,6 +10,10 @@ import org.jspecify.annotations.Nullable;
 /** What happens on a climb, in a few words. */
 final class ProfileTexts {
     private ProfileTexts() {}
+
+    static String held(HeldLevel held) {
+        return String.format(Locale.ROOT, "%.0f ft is held", held.level().inFeet());
+    }
 
     static String speed(Leg leg) {
         return leg.isMach()

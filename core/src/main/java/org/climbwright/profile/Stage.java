@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param rate how its rate is held; null if none is
  * @param fastest the most speed while speed gives
  * @param slowest the least speed while speed gives
+ * @param isSupersonic whether its speed is above Mach 1 at its top
  * @param stays what is held at the level where it ends, before the next begins
  */
 record Stage(
@@ -24,6 +25,7 @@ record Stage(
         @Nullable Leg rate,
         @Nullable Leg fastest,
         @Nullable Leg slowest,
+        boolean isSupersonic,
         List<Stay> stays) {
 
     /**

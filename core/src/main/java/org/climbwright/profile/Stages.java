@@ -15,7 +15,6 @@ import org.climbwright.performance.AeroplaneLimits;
 import org.climbwright.performance.EngineUse;
 import org.climbwright.profile.Leg.Law;
 import org.climbwright.profile.Stage.Stay;
-import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.Mach;
@@ -106,10 +105,11 @@ final class Stages {
                 toM,
                 speed,
                 speed.by(Law.CHANGE_OF_SPEED, share, Double.NaN),
-                speed.by(Law.CHANGE_OF_SPEED, 2.0 - share, Double.NaN),
+                speed.by(Law.CHANGE_OF_SPEED, 1.0 + 0.5 * (1.0 - share), Double.NaN),
                 rate(speed, held),
                 fastest(speed, held, middle),
                 slowest(speed, held),
+                speeds.mach(toM, Side.BELOW) > 1.0,
                 stays(toM));
     }
 
@@ -163,7 +163,7 @@ final class Stages {
                                         .map(time -> time.getSeconds() + time.getNano() / 1e9)
                                         .orElse(Double.NaN),
                                 held.until().map(GroundDistance::inMetres).orElse(Double.NaN),
-                                held.level().text() + " is held"));
+                                ProfileTexts.held(held)));
             }
         }
         List<Restriction> kept =
@@ -180,7 +180,7 @@ final class Stages {
                     new Stay(
                             Double.NaN,
                             restriction.distance().inMetres(),
-                            PressureAltitude.ofMetres(levelM).text()
+                            restriction.altitude().flatMap(AltitudeRestriction::upper).orElseThrow()
                                     + " is held for "
                                     + restriction.name()));
         }

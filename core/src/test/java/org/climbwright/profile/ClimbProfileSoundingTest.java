@@ -9,10 +9,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.climbwright.airspeed.Airspeeds;
+import org.climbwright.atmosphere.AirState;
 import org.climbwright.path.Side;
 import org.climbwright.performance.ClimbAir;
+import org.climbwright.performance.ClimbConditions;
+import org.climbwright.performance.ClimbMotion;
+import org.climbwright.performance.ClimbSpeed;
 import org.climbwright.quantity.altitude.PressureAltitude;
+import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.path.TrueDirection;
+import org.climbwright.quantity.pressure.StaticPressure;
+import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.temperature.TemperatureDifference;
 import org.climbwright.sounding.Sounding;
 import org.climbwright.sounding.SoundingReader;
 import org.climbwright.sounding.UnobservedWind;
@@ -96,6 +105,92 @@ class ClimbProfileSoundingTest {
         assertThat(most).isBetween(260.0, 280.0);
         assertThat(profile.at(PressureAltitude.ofFeet(9000)).calibratedAirspeed().inKnots())
                 .isEqualTo(250);
+    }
+
+    /** The bundled sounding: 18.8 m/s more on the nose in 874 m of height, at 131 m/s. */
+    @Test
+    @DisplayName("has a wind term of -0.29 in the lowest 100 hPa of the inversion at 250 kn")
+    void windTerm() throws IOException {
+        Sounding sounding =
+                SoundingReader.read(FOLDER.resolve("w72357_oun_jan20_inversion.csv"))
+                        .soundings()
+                        .get(0);
+        AirState low = sounding.atmosphere().at(StaticPressure.ofHectopascals(978));
+        AirState middle = sounding.atmosphere().at(StaticPressure.ofHectopascals(928));
+        AirState high = sounding.atmosphere().at(StaticPressure.ofHectopascals(878));
+        double change = alongTrack360(sounding, high) - alongTrack360(sounding, low);
+        double height =
+                high.geopotentialAltitude().orElseThrow().inMetres()
+                        - low.geopotentialAltitude().orElseThrow().inMetres();
+        double tas =
+                Airspeeds.from(CalibratedAirspeed.ofKnots(250), middle)
+                        .trueAirspeed()
+                        .inMetresPerSecond();
+        assertThat(ClimbMotion.windFactor(tas, change / height)).isCloseTo(-0.29, within(0.005));
+        ClimbAir air =
+                ClimbAir.of(
+                        sounding.atmosphere(),
+                        sounding.winds(UnobservedWind.NOT_KNOWN),
+                        TrueDirection.ofDegrees(360));
+        double least = 0.0;
+        double most = -1.0;
+        for (int stretch = air.stretch(low.pressureAltitude().inMetres(), true);
+                stretch < air.stretch(high.pressureAltitude().inMetres(), false);
+                stretch++) {
+            double term =
+                    ClimbConditions.of(ProfileScene.jet(), air, Mass.ofKilograms(54000))
+                            .at(
+                                    PressureAltitude.ofMetres(
+                                            0.5 * (air.edgeM(stretch) + air.edgeM(stretch + 1))),
+                                    ClimbSpeed.constant(CalibratedAirspeed.ofKnots(250)))
+                            .windFactor()
+                            .orElseThrow();
+            least = Math.min(least, term);
+            most = Math.max(most, term);
+        }
+        assertThat(least).isBetween(-0.40, -0.29);
+        assertThat(most).isBetween(-0.29, -0.20);
+    }
+
+    private static double alongTrack360(Sounding sounding, AirState air) {
+        return sounding.winds(UnobservedWind.NOT_KNOWN)
+                .alongTrack(air.pressureAltitude(), TrueDirection.ofDegrees(360))
+                .orElseThrow()
+                .inMetresPerSecond();
+    }
+
+    @Test
+    @DisplayName("passes what the sounding tells of its levels, found to 0.1 ft and 0.01 s")
+    void marks() throws IOException {
+        Sounding sounding =
+                SoundingReader.read(FOLDER.resolve("w72357_oun_jan20_inversion.csv"))
+                        .soundings()
+                        .get(0);
+        ClimbAir air =
+                ClimbAir.of(
+                        sounding.atmosphere(),
+                        sounding.winds(UnobservedWind.HOLD_LOWEST),
+                        TrueDirection.ofDegrees(360));
+        ClimbProgramme programme =
+                ProfileScene.programme()
+                        .withMarks(
+                                LevelMark.ofSounding(sounding, TemperatureDifference.ofKelvins(1)));
+        PressureAltitude bottom = PressureAltitude.ofMetres(air.range().lowest() + 0.01);
+        ClimbProfile profile =
+                ProfileScene.climb(54000, programme, air)
+                        .between(bottom, PressureAltitude.ofFlightLevel(320));
+        List<ProfileEvent> marks = ProfileScene.events(profile, ProfileEvent.Kind.MARK);
+        // independent computation, T linear in ln p: 4118.65, 5398.06 and 9956.26 ft
+        assertThat(marks)
+                .filteredOn(mark -> mark.text().startsWith("0 °C"))
+                .extracting(mark -> mark.arriving().pressureAltitude().inFeet())
+                .usingElementComparator(
+                        (a, b) -> Math.abs(a - b) <= 0.01 ? 0 : Double.compare(a, b))
+                .containsExactly(4118.65, 5398.06, 9956.26);
+        for (ProfileEvent mark : marks) {
+            assertThat(profile.at(mark.arriving().time()).pressureAltitude().inFeet())
+                    .isCloseTo(mark.arriving().pressureAltitude().inFeet(), within(0.1));
+        }
     }
 
     @Test

@@ -308,7 +308,7 @@ class ClimbProfileTest {
                                 .withRestrictions(
                                         List.of(below), AltimeterSetting.ofHectopascals(1013.25)));
         ProfileEvent held = events(profile, Kind.LEVEL_HELD).get(0);
-        assertThat(held.text()).isEqualTo("17000 ft is held for BEECH");
+        assertThat(held.text()).isEqualTo("FL170 is held for BEECH");
         assertThat(profile.at(GroundDistance.ofNauticalMiles(45)).pressureAltitude())
                 .isEqualTo(level(170));
         assertThat(events(profile, Kind.LEVEL_LEFT).get(0).arriving().distance())
@@ -328,7 +328,7 @@ class ClimbProfileTest {
                                                 new NamedPoint(
                                                         "beyond",
                                                         GroundDistance.ofNauticalMiles(900))))
-                                .withMarks(List.of(new LevelMark(level(123), "something there"))));
+                                .withMarks(List.of(LevelMark.of(level(123), "something there"))));
         ProfileEvent pear = events(profile, Kind.NAMED_POINT).get(0);
         assertThat(events(profile, Kind.NAMED_POINT)).hasSize(1);
         assertThat(pear.arriving().distance().orElseThrow().inNauticalMiles())

@@ -405,4 +405,25 @@ public final class ClimbProgramme {
     public PressureAltitudeRate lowRate() {
         return parts.lowRate;
     }
+
+    /**
+     * Returns the programme for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return parts.speeds
+                + ", "
+                + Math.rint(parts.share * 1000.0) / 10.0
+                + " % of the excess climbs while it accelerates, "
+                + parts.heldRates.size()
+                + " rates and "
+                + parts.heldLevels.size()
+                + " levels held, "
+                + parts.restrictions.size()
+                + " restrictions, "
+                + parts.points.size()
+                + " points";
+    }
 }

@@ -40,7 +40,7 @@ import org.climbwright.quantity.speed.TrueAirspeed;
  * @source {@link ClimbBalance}
  */
 public final class ClimbPoint implements Serializable {
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
     private static final ModelRange MACH =
             new ModelRange("Mach number", 0.0, 1.0, "", "a climb here is one below the shock");
@@ -53,6 +53,7 @@ public final class ClimbPoint implements Serializable {
     private final double pressurePa;
     private final double mach;
     private final double tasMps;
+    private final double dynamicPressurePa;
     private final double thrustN;
     private final double dragN;
     private final double liftFactor;
@@ -82,16 +83,21 @@ public final class ClimbPoint implements Serializable {
         geometricPerGeopotential = air.geometricPerGeopotential(stretch, altitude);
         alongTrackMps = air.alongTrack(stretch, altitude);
         acrossTrackMps = air.acrossTrack(stretch, altitude);
+        double staticPerVirtual =
+                ClimbMotion.staticPerVirtual(
+                        temperature,
+                        StandardAir.temperatureFromAltitude(altitude),
+                        geopotentialPerPressureAltitude);
         accelerationFactor =
                 held.accelerationFactor(
                         mach,
                         ClimbMotion.perGeopotentialMetre(
                                 air.temperaturePerMetre(stretch, altitude),
                                 geopotentialPerPressureAltitude),
-                        ClimbMotion.staticPerVirtual(
-                                temperature,
-                                StandardAir.temperatureFromAltitude(altitude),
-                                geopotentialPerPressureAltitude));
+                        staticPerVirtual);
+        // vapour makes the air lighter, while the speed of sound is that of dry air
+        dynamicPressurePa =
+                AirspeedConversion.dynamicPressureFromMach(mach, pressurePa) * staticPerVirtual;
         windFactor =
                 ClimbMotion.windFactor(
                         tasMps,
@@ -139,7 +145,7 @@ public final class ClimbPoint implements Serializable {
                 left,
                 massKg,
                 mach,
-                dynamicPressurePa(),
+                dynamicPressurePa,
                 liftFactor,
                 1.0,
                 factor,
@@ -147,12 +153,7 @@ public final class ClimbPoint implements Serializable {
     }
 
     private double drag(Aeroplane aeroplane, EngineUse use) {
-        return ClimbBalance.drag(
-                aeroplane, use, massKg, mach, dynamicPressurePa(), liftFactor, sine);
-    }
-
-    private double dynamicPressurePa() {
-        return AirspeedConversion.dynamicPressureFromMach(mach, pressurePa);
+        return ClimbBalance.drag(aeroplane, use, massKg, mach, dynamicPressurePa, liftFactor, sine);
     }
 
     private double geometricRateMps() {

@@ -59,6 +59,7 @@ public final class ClimbPoint implements Serializable {
     private final double liftFactor;
     private final double fuelFlowKgPerS;
     private final double accelerationFactor;
+    private final double accelerationMps2;
     private final double windFactor;
     private final double sine;
     private final double sineWithoutWind;
@@ -98,6 +99,7 @@ public final class ClimbPoint implements Serializable {
         // vapour makes the air lighter, while the speed of sound is that of dry air
         dynamicPressurePa =
                 AirspeedConversion.dynamicPressureFromMach(mach, pressurePa) * staticPerVirtual;
+        accelerationMps2 = speed.accelerationMps2();
         windFactor =
                 ClimbMotion.windFactor(
                         tasMps,
@@ -111,7 +113,7 @@ public final class ClimbPoint implements Serializable {
                 aeroplane.thrust(mach, pressurePa, temperature, use)
                         * of.reducedThrust().share(altitude);
         fuelFlowKgPerS = aeroplane.fuelFlow(thrustN, mach, pressurePa, temperature, use);
-        double left = ClimbMotion.thrustLeft(thrustN, massKg, speed.accelerationMps2());
+        double left = ClimbMotion.thrustLeft(thrustN, massKg, accelerationMps2);
         double f = accelerationFactor;
         sine = sine(aeroplane, use, left, f, known);
         sineWithoutWind = known == 0.0 ? sine : sine(aeroplane, use, left, f, 0.0);
@@ -278,6 +280,54 @@ public final class ClimbPoint implements Serializable {
     }
 
     /**
+     * Returns what the climb takes of the specific excess power.
+     *
+     * <p>This, {@link #powerOfAccelerationMps} and {@link #powerOfWindChangeMps} are its shares:
+     * they add up to {@link #specificExcessPowerMps}.
+     *
+     * @return {@code V sin g} [m/s], the rate of geopotential altitude; below 0 in a descent
+     * @accuracy 1e-13 of the true airspeed
+     * @source {@link ClimbBalance}
+     */
+    public double powerOfClimbMps() {
+        return tasMps * sine;
+    }
+
+    /**
+     * Returns what the true airspeed that changes takes of the specific excess power.
+     *
+     * <p>It differs from {@link #worthOfAcceleration}, which compares with a climb that does not
+     * accelerate: that one would climb at another rate and angle, and meet the wind at another.
+     *
+     * @return {@code V sin g f}, or {@code V a / g0} with a stated acceleration [m/s]; below 0
+     *     where the speed falls on the way and so gives power
+     * @accuracy 1e-13 of the true airspeed
+     * @source {@link ClimbBalance}
+     */
+    public double powerOfAccelerationMps() {
+        return tasMps * Math.fma(sine, accelerationFactor, accelerationMps2 / GRAVITY_MPS2);
+    }
+
+    /**
+     * Returns what the wind that changes with height takes of the specific excess power.
+     *
+     * <p>It differs from {@link #worthOfWindGradient}, which compares with a climb in a uniform
+     * wind.
+     *
+     * @return {@code V sin g w cos g} [m/s]; below 0 in a headwind that grows upwards, which gives
+     *     power to a climb; empty where the wind is not known, and then the other two shares are
+     *     all
+     * @accuracy 1e-13 of the true airspeed
+     * @source {@link ClimbBalance}
+     */
+    public OptionalDouble powerOfWindChangeMps() {
+        return Double.isNaN(windFactor)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        tasMps * sine * windFactor * Math.sqrt((1.0 - sine) * (1.0 + sine)));
+    }
+
+    /**
      * Returns the acceleration factor of the speed held.
      *
      * @return {@code (V / g0) dV/dH}; 0 for a true airspeed
@@ -333,7 +383,11 @@ public final class ClimbPoint implements Serializable {
     }
 
     /**
-     * Returns how much of the rate is due to the wind that changes with height.
+     * Returns how much of the rate is due to the wind that changes with height: the rate with it
+     * less the rate without.
+     *
+     * <p>Such differences do not add up, since each cause is taken away alone and the others then
+     * act on another rate; for shares that do, see {@link #powerOfWindChangeMps}.
      *
      * @return the rate less the one in a uniform wind; empty where the wind is not known
      */
@@ -346,7 +400,11 @@ public final class ClimbPoint implements Serializable {
     }
 
     /**
-     * Returns how much of the rate is due to the true airspeed that changes on the way.
+     * Returns how much of the rate is due to the true airspeed that changes on the way: the rate
+     * with it less the rate without.
+     *
+     * <p>Such differences do not add up, see {@link #worthOfWindGradient}; for shares that do, see
+     * {@link #powerOfAccelerationMps}.
      *
      * @return the rate less the one at a true airspeed that stays; below 0 where the aeroplane
      *     accelerates

@@ -15,6 +15,8 @@ import org.climbwright.path.Side;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.speed.Mach;
+import org.climbwright.quantity.speed.TrueAirspeed;
 
 @Label("A climb at any point of any aeroplane")
 class ClimbPointPropertyTest {
@@ -149,5 +151,43 @@ class ClimbPointPropertyTest {
         double both = effects.ofBleed(Bleed.ENGINE_AND_AIRFRAME).rate().inMetresPerSecond();
         assertThat(engine).isNegative();
         assertThat(both).isLessThan(engine);
+    }
+
+    @Provide
+    Arbitrary<ClimbSpeed> heldInAnyWay() {
+        return Arbitraries.oneOf(
+                speeds(),
+                Arbitraries.doubles()
+                        .between(0.3, 0.8)
+                        .ofScale(4)
+                        .map(mach -> ClimbSpeed.constant(Mach.of(mach))),
+                Arbitraries.doubles()
+                        .between(-0.8, 0.8)
+                        .ofScale(3)
+                        .map(a -> ClimbSpeed.accelerating(TrueAirspeed.ofKnots(320), a)));
+    }
+
+    @Property(tries = 500)
+    @Label("has shares of its power that add up to all of it")
+    void sharesOfPower(
+            @ForAll("jets") Aeroplane jet,
+            @ForAll("loads") double load,
+            @ForAll("levels") double level,
+            @ForAll("heldInAnyWay") ClimbSpeed speed,
+            @ForAll("winds") double wind,
+            @ForAll("shears") double shear) {
+        Winds winds = InventedAeroplanes.tailwind(wind, wind < 0.0 ? -shear : shear);
+        PressureAltitude at = PressureAltitude.ofMetres(level);
+        ClimbConditions warm = conditions(jet, load).withAir(InventedAeroplanes.air(10.0, winds));
+        ClimbPoint point = warm.at(at, speed);
+        double twoShares = point.powerOfClimbMps() + point.powerOfAccelerationMps();
+        assertThat(twoShares + point.powerOfWindChangeMps().orElseThrow())
+                .isCloseTo(point.specificExcessPowerMps(), within(1e-12));
+        ClimbPoint unknown =
+                warm.withAir(InventedAeroplanes.air(10.0, InventedAeroplanes.unknown()))
+                        .at(at, speed);
+        assertThat(unknown.powerOfWindChangeMps()).isEmpty();
+        assertThat(unknown.powerOfClimbMps() + unknown.powerOfAccelerationMps())
+                .isCloseTo(unknown.specificExcessPowerMps(), within(1e-12));
     }
 }

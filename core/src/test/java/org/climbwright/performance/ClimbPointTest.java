@@ -169,6 +169,24 @@ class ClimbPointTest {
     }
 
     @Test
+    @DisplayName("gives its power to the climb, to a stated acceleration and to the wind, by hand")
+    void sharesOfPower() {
+        ClimbAir sheared = InventedAeroplanes.air(0.0, InventedAeroplanes.tailwind(5.0, 0.004));
+        ClimbSpeed stated = ClimbSpeed.accelerating(TrueAirspeed.ofMetresPerSecond(180), 0.5);
+        ClimbPoint point = InventedAeroplanes.conditions(sheared).at(FL200, stated);
+        // V a / g0, and V sin g · (V / g0) dW/dH · cos g
+        assertThat(point.powerOfAccelerationMps()).isCloseTo(180.0 * 0.5 / 9.80665, within(1e-12));
+        double cosine = Math.sqrt(1.0 - point.sine() * point.sine());
+        assertThat(point.powerOfClimbMps()).isCloseTo(180.0 * point.sine(), within(1e-12));
+        assertThat(point.powerOfWindChangeMps().orElseThrow())
+                .isCloseTo(180.0 * point.sine() * 180.0 / 9.80665 * 0.004 * cosine, within(1e-9));
+        ClimbPoint held = in(InventedAeroplanes.CALM);
+        assertThat(held.powerOfAccelerationMps())
+                .isCloseTo(held.powerOfClimbMps() * held.accelerationFactor(), within(1e-12));
+        assertThat(held.powerOfWindChangeMps().orElseThrow()).isCloseTo(0.0, within(1e-12));
+    }
+
+    @Test
     @DisplayName("makes do without a wind that nobody knows, and says so")
     void unknownWind() {
         ClimbPoint point = in(InventedAeroplanes.CALM.withWinds(InventedAeroplanes.unknown()));

@@ -1,6 +1,7 @@
 package org.climbwright.performance;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -153,7 +154,7 @@ public record ClimbConditions(
      * @param side from which side
      * @param speed the speed held
      * @return true if the air reaches there and the speed is at most Mach 1 in it; {@link #at} then
-     *     refuses only where the forces balance at no angle
+     *     refuses only where the forces balance at no angle, and {@link #ifBalanced} never
      */
     public boolean covers(double pressureAltitudeM, Side side, ClimbSpeed speed) {
         return air.range().covers(pressureAltitudeM)
@@ -164,6 +165,21 @@ public record ClimbConditions(
                                 air.temperature(
                                         air.stretch(pressureAltitudeM, side == Side.ABOVE),
                                         pressureAltitudeM));
+    }
+
+    /**
+     * Returns the climb at a level from one side, if there is one.
+     *
+     * @param level pressure altitude, inside the air
+     * @param side from which side
+     * @param speed the speed held
+     * @return the point; empty where the forces balance at no angle
+     * @throws org.climbwright.quantity.OutsideModelException if the air does not reach there, or
+     *     the speed is more than Mach 1
+     */
+    public Optional<ClimbPoint> ifBalanced(PressureAltitude level, Side side, ClimbSpeed speed) {
+        return Optional.of(ClimbPoint.of(this, level.inMetres(), side, speed))
+                .filter(ClimbPoint::isBalanced);
     }
 
     /**

@@ -126,8 +126,12 @@ public final class ClimbPoint implements Serializable {
         return new ClimbPoint(conditions, altitude, side, speed);
     }
 
+    boolean isBalanced() {
+        return !Double.isNaN(sine);
+    }
+
     ClimbPoint checked() {
-        if (Double.isNaN(sine)) {
+        if (!isBalanced()) {
             throw new IllegalArgumentException(
                     "the forces balance at no angle of climb: a thrust of "
                             + thrustN

@@ -162,13 +162,14 @@ public final class EngineOut {
                         kind,
                         (altitude, side, speed) ->
                                 conditions
-                                                .at(
-                                                        PressureAltitude.ofMetres(altitude),
-                                                        side,
-                                                        speed)
-                                                .airGradient()
-                                                .inMetresPerMetre()
-                                        - least,
-                        what);
+                                        .ifBalanced(
+                                                PressureAltitude.ofMetres(altitude), side, speed)
+                                        .map(
+                                                point ->
+                                                        point.airGradient().inMetresPerMetre()
+                                                                - least)
+                                        .orElse(Double.NaN),
+                        what,
+                        LevelSearch.NO_BALANCE);
     }
 }

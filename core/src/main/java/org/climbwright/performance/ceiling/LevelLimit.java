@@ -59,6 +59,10 @@ public final class LevelLimit implements Serializable {
         return new LevelLimit(kind, standing, Double.NaN, reason);
     }
 
+    LevelLimit adding(String toReason) {
+        return new LevelLimit(kind, standing, levelM, reason + toReason);
+    }
+
     /**
      * Returns what limits.
      *

@@ -1,5 +1,6 @@
 package org.climbwright.performance.ceiling;
 
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.climbwright.numeric.BracketingSolver;
 import org.climbwright.path.Side;
@@ -16,8 +17,9 @@ import org.climbwright.quantity.altitude.PressureAltitude;
  * between is missed. Inside it closes in to a micrometre.
  */
 final class LevelSearch {
+    static final String NO_BALANCE = "the forces balance at no angle of climb";
+    static final double CLOSE_M = 1e-6;
     private static final double STEP_M = 100.0;
-    private static final double CLOSE_M = 1e-6;
 
     /** What is left at a level: 0 or more while the climb goes on; NaN when not known. */
     @FunctionalInterface
@@ -35,7 +37,13 @@ final class LevelSearch {
         this.from = conditions.air().range().check(from.inMetres());
     }
 
-    LevelLimit first(LevelLimit.Kind kind, Margin margin, String what) {
+    /**
+     * Climbs from the start.
+     *
+     * @param what what there is margin to
+     * @param unknown why the margin is not known where the speed is one of a climb
+     */
+    LevelLimit first(LevelLimit.Kind kind, Margin margin, String what, String unknown) {
         if (from == conditions.air().range().highest()) {
             return LevelLimit.none(
                     kind, LevelLimit.Standing.NOT_KNOWN, "the air ends where the search begins");
@@ -43,7 +51,6 @@ final class LevelSearch {
         double below = from;
         for (double above : joints()) {
             double atBelow = left(margin, below, Side.ABOVE);
-            double atAbove = left(margin, above, Side.BELOW);
             if (atBelow < 0.0) {
                 return below == from
                         ? LevelLimit.none(
@@ -52,26 +59,24 @@ final class LevelSearch {
                                 "there is less than " + what + " already at " + text(from))
                         : LevelLimit.at(kind, below, "at a bend there is less than " + what);
             }
-            if (Double.isNaN(atBelow) || Double.isNaN(atAbove)) {
-                return LevelLimit.none(
-                        kind,
-                        LevelLimit.Standing.NOT_KNOWN,
-                        "there is "
-                                + what
-                                + " below "
-                                + text(below)
-                                + ", and from there it is not known: the speed or the figures of"
-                                + " the aeroplane end");
+            if (Double.isNaN(atBelow)) {
+                return notKnown(kind, below, what, why(below, Side.ABOVE, unknown));
             }
-            if (atAbove < 0.0) {
+            boolean isKnown = isKnown(margin, above, Side.BELOW);
+            double last = isKnown ? above : edge(margin, below, above);
+            if (last > below && left(margin, last, Side.BELOW) < 0.0) {
                 double bottom = below;
                 double level =
                         BracketingSolver.solve(
                                 at -> left(margin, at, at == bottom ? Side.ABOVE : Side.BELOW),
                                 below,
-                                above,
+                                last,
                                 CLOSE_M);
                 return LevelLimit.at(kind, level, "there is " + what + " and no more");
+            }
+            if (!isKnown) {
+                double beyond = Math.min(above, last + CLOSE_M);
+                return notKnown(kind, last, what, why(beyond, Side.BELOW, unknown));
             }
             below = above;
         }
@@ -79,6 +84,63 @@ final class LevelSearch {
                 kind,
                 LevelLimit.Standing.ABOVE_THE_END,
                 "there is more than " + what + " up to the end of the air at " + text(below));
+    }
+
+    private String why(double level, Side side, String unknown) {
+        return conditions.covers(level, side, speeds.at(level, side))
+                ? unknown
+                : "the speed is not one of a climb there";
+    }
+
+    private LevelLimit notKnown(LevelLimit.Kind kind, double level, String what, String why) {
+        return LevelLimit.none(
+                kind,
+                LevelLimit.Standing.NOT_KNOWN,
+                level == from
+                        ? "whether there is " + what + " is not known at " + text(from) + ": " + why
+                        : "there is "
+                                + what
+                                + " up to "
+                                + text(level)
+                                + ", and from there it is not known: "
+                                + why);
+    }
+
+    /**
+     * The first level upwards at which a margin is known: the start, or one within a micrometre of
+     * where it is not; empty where there is none.
+     */
+    OptionalDouble firstKnown(Margin margin) {
+        double below = from;
+        for (double above : joints()) {
+            if (isKnown(margin, below, Side.ABOVE)) {
+                return OptionalDouble.of(below);
+            }
+            if (isKnown(margin, above, Side.BELOW)) {
+                return OptionalDouble.of(edge(margin, above, below));
+            }
+            below = above;
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** The last level known on the way from one that is to one that is not. */
+    private double edge(Margin margin, double known, double unknown) {
+        double inside = known;
+        double outside = unknown;
+        while (Math.abs(outside - inside) > CLOSE_M) {
+            double middle = 0.5 * (inside + outside);
+            if (isKnown(margin, middle, Side.BELOW)) {
+                inside = middle;
+            } else {
+                outside = middle;
+            }
+        }
+        return inside;
+    }
+
+    private boolean isKnown(Margin margin, double altitude, Side side) {
+        return !Double.isNaN(left(margin, altitude, side));
     }
 
     private double left(Margin margin, double altitude, Side side) {

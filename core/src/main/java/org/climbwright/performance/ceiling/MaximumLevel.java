@@ -3,10 +3,8 @@ package org.climbwright.performance.ceiling;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
-import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.path.Side;
 import org.climbwright.performance.AeroplaneLimits;
-import org.climbwright.performance.BuffetOnset;
 import org.climbwright.performance.ClimbConditions;
 import org.climbwright.performance.ClimbSpeed;
 import org.climbwright.performance.ClimbSpeeds;
@@ -26,6 +24,9 @@ import org.climbwright.quantity.speed.PressureAltitudeRate;
  * load factor, be the wings level or not.
  *
  * <p>The level of a limit is the first, from the start upwards, that a climb does not get beyond.
+ * Buffet is looked for from the first level whose Mach number is not below those of which its
+ * beginning is known; the reason says so. Where the forces balance at no angle of climb, as with a
+ * thrust above the weight, the level of thrust is {@link Standing#NOT_KNOWN}.
  *
  * <p>Limits of use: the flight manual and the operator's procedures decide how high to climb. Where
  * a limit is not known, the lowest of the others is only the lowest known.
@@ -73,70 +74,44 @@ public record MaximumLevel(List<LevelLimit> parts) implements Serializable {
                 search.first(
                         Kind.THRUST,
                         (altitude, side, speed) -> rate(conditions, altitude, side, speed) - least,
-                        "a rate of climb of " + residual.text());
+                        "a rate of climb of " + residual.text(),
+                        LevelSearch.NO_BALANCE);
         return new MaximumLevel(
                 List.of(
-                        certified(conditions.aeroplane().limits()),
+                        certified(conditions.aeroplane().limits(), from),
                         thrust,
-                        buffet(conditions, search, loadFactor)));
+                        new BuffetSearch(conditions, speeds, from, loadFactor).limit()));
     }
 
     private static double rate(
             ClimbConditions conditions, double altitude, Side side, ClimbSpeed speed) {
         return conditions
-                .at(PressureAltitude.ofMetres(altitude), side, speed)
-                .pressureAltitudeRate()
-                .inMetresPerSecond();
+                .ifBalanced(PressureAltitude.ofMetres(altitude), side, speed)
+                .map(point -> point.pressureAltitudeRate().inMetresPerSecond())
+                .orElse(Double.NaN);
     }
 
-    private static LevelLimit certified(AeroplaneLimits limits) {
+    private static LevelLimit certified(AeroplaneLimits limits, PressureAltitude from) {
         return limits.certifiedCeiling()
                 .map(
                         ceiling ->
-                                LevelLimit.at(
-                                        Kind.CERTIFIED_CEILING,
-                                        ceiling.inMetres(),
-                                        "the limit given for the aeroplane"))
+                                ceiling.compareTo(from) < 0
+                                        ? LevelLimit.none(
+                                                Kind.CERTIFIED_CEILING,
+                                                Standing.BELOW_THE_START,
+                                                "the limit given for the aeroplane, "
+                                                        + ceiling.text()
+                                                        + ", is below the start at "
+                                                        + from.text())
+                                        : LevelLimit.at(
+                                                Kind.CERTIFIED_CEILING,
+                                                ceiling.inMetres(),
+                                                "the limit given for the aeroplane"))
                 .orElse(
                         LevelLimit.none(
                                 Kind.CERTIFIED_CEILING,
                                 Standing.NOT_KNOWN,
                                 "no certified ceiling was given for the aeroplane"));
-    }
-
-    private static LevelLimit buffet(
-            ClimbConditions conditions, LevelSearch search, double loadFactor) {
-        AeroplaneLimits limits = conditions.aeroplane().limits();
-        Optional<BuffetOnset> onset = limits.buffetOnset();
-        if (onset.isEmpty() || limits.wingAreaM2().isEmpty()) {
-            return LevelLimit.none(
-                    Kind.BUFFET,
-                    Standing.NOT_KNOWN,
-                    "no beginning of buffet was given for the aeroplane");
-        }
-        double area = limits.wingAreaM2().getAsDouble();
-        double massKg = conditions.mass().inKilograms();
-        return search.first(
-                Kind.BUFFET,
-                (altitude, side, speed) -> {
-                    double pressure = StandardAir.pressureFromAltitude(altitude);
-                    double mach = mach(conditions, altitude, side, speed, pressure);
-                    return BuffetMargin.loadFactor(
-                                    onset.get().liftCoefficient(mach), mach, pressure, area, massKg)
-                            - loadFactor;
-                },
-                "a load factor of " + loadFactor + " to buffet");
-    }
-
-    private static double mach(
-            ClimbConditions conditions,
-            double altitude,
-            Side side,
-            ClimbSpeed speed,
-            double pressure) {
-        int stretch = conditions.air().stretch(altitude, side == Side.ABOVE);
-        double temperature = conditions.air().temperature(stretch, altitude);
-        return speed.held().mach(speed.speed(), pressure, temperature);
     }
 
     /**

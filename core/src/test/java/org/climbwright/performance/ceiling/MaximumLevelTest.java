@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import org.climbwright.airspeed.AirspeedConversion;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.path.Side;
@@ -154,6 +155,144 @@ class MaximumLevelTest {
         LevelLimit ends = MaximumLevel.of(up, cas, FROM, RESIDUAL, 1.3).part(Kind.THRUST);
         assertThat(ends.standing()).isEqualTo(Standing.NOT_KNOWN);
         assertThat(ends.reason()).contains("from there it is not known");
+    }
+
+    private static LevelLimit buffet(BuffetTable table, ClimbSpeeds speeds) {
+        AeroplaneLimits limits = AeroplaneLimits.none().withBuffetOnset(120.0, table);
+        ClimbConditions conditions =
+                ClimbConditions.of(TWIN.aeroplane().withLimits(limits), TWIN.air(), TWIN.mass());
+        return MaximumLevel.of(conditions, speeds, FROM, RESIDUAL, 1.3).part(Kind.BUFFET);
+    }
+
+    private static BuffetTable.Row row(double mach, double liftCoefficient) {
+        return new BuffetTable.Row(Mach.of(mach), liftCoefficient);
+    }
+
+    @Test
+    @DisplayName("by buffet is found above a start that is slower than the table of buffet begins")
+    void slowerThanTheTable() {
+        // 250 kn at 3000 ft are less than Mach 0.45
+        BuffetTable late = BuffetTable.of(List.of(row(0.45, 1.2), row(0.6, 1.1), row(0.75, 0.85)));
+        LevelLimit limit = buffet(late, SPEEDS);
+        double pressure = 1.3 * 60000.0 * 9.80665 / (0.7 * 0.5625 * 0.85 * 120.0);
+        assertThat(metres(limit))
+                .isCloseTo(StandardAir.altitudeFromPressure(pressure), within(2e-6));
+        assertThat(limit.reason())
+                .startsWith("there is a load factor of 1.3 to buffet and no more; below ")
+                .endsWith(
+                        " ft the Mach number is lower than any for which the beginning of buffet is"
+                                + " given");
+    }
+
+    @Test
+    @DisplayName("by buffet is below the start of what is known where it buffets already there")
+    void buffetsWhereTheTableBegins() {
+        LevelLimit limit = buffet(BuffetTable.of(List.of(row(0.45, 0.1), row(0.9, 0.1))), SPEEDS);
+        assertThat(limit.standing()).isEqualTo(Standing.BELOW_THE_START);
+        assertThat(limit.reason())
+                .startsWith("there is less than a load factor of 1.3 to buffet already at ")
+                .contains("; below ");
+    }
+
+    @Test
+    @DisplayName("by buffet is not known beyond the table, and says up to where it is")
+    void fasterThanTheTable() {
+        ClimbSpeeds cas =
+                ClimbSpeeds.constant(ClimbSpeed.constant(CalibratedAirspeed.ofKnots(280)));
+        BuffetTable table = BuffetTable.of(List.of(row(0.45, 1.2), row(0.6, 1.1)));
+        LevelLimit limit = buffet(table, cas);
+        assertThat(limit.standing()).isEqualTo(Standing.NOT_KNOWN);
+        // where 280 kn are Mach 0.6
+        double bottom = 0.0;
+        double top = 11000.0;
+        for (int halving = 0; halving < 60; halving++) {
+            double middle = 0.5 * (bottom + top);
+            double mach =
+                    AirspeedConversion.machFromCas(
+                            280.0 * 1852.0 / 3600.0, StandardAir.pressureFromAltitude(middle));
+            if (mach < 0.6) {
+                bottom = middle;
+            } else {
+                top = middle;
+            }
+        }
+        String told = limit.reason();
+        String feet =
+                told.substring(told.indexOf("up to ") + 6, told.indexOf(" ft, and from there"));
+        assertThat(Double.parseDouble(feet) * 0.3048).isCloseTo(bottom, within(2e-6));
+        assertThat(told)
+                .contains("not known: the beginning of buffet is not given for that Mach number");
+    }
+
+    @Test
+    @DisplayName("by buffet is found in the last metres before the table ends")
+    void lastMetres() {
+        ClimbSpeeds cas =
+                ClimbSpeeds.constant(ClimbSpeed.constant(CalibratedAirspeed.ofKnots(280)));
+        BuffetTable table =
+                BuffetTable.of(
+                        List.of(row(0.3, 1.4), row(0.5998, 1.2), row(0.5999, 0.1), row(0.6, 0.1)));
+        PressureAltitude level = buffet(table, cas).level().orElseThrow();
+        double mach =
+                AirspeedConversion.machFromCas(
+                        280.0 * 1852.0 / 3600.0,
+                        StandardAir.pressureFromAltitude(level.inMetres()));
+        assertThat(mach).isBetween(0.5998, 0.5999);
+    }
+
+    @Test
+    @DisplayName("by buffet is not known where the start is faster than the table ends")
+    void startsFasterThanTheTable() {
+        ClimbSpeeds slowing =
+                (altitude, side) -> ClimbSpeed.constant(Mach.of(0.8 - 2e-5 * altitude));
+        LevelLimit limit = buffet(BuffetTable.of(List.of(row(0.3, 1.2), row(0.7, 1.0))), slowing);
+        assertThat(limit.standing()).isEqualTo(Standing.NOT_KNOWN);
+        assertThat(limit.reason())
+                .isEqualTo(
+                        "whether there is a load factor of 1.3 to buffet is not known at 3000 ft:"
+                                + " the beginning of buffet is not given for that Mach number");
+    }
+
+    @Test
+    @DisplayName("by the certificate is below a start that is above it")
+    void startAboveTheCertificate() {
+        PressureAltitude high = PressureAltitude.ofFeet(42000);
+        MaximumLevel maximum = MaximumLevel.of(TWIN, SPEEDS, high, RESIDUAL, 1.3);
+        LevelLimit certified = maximum.part(Kind.CERTIFIED_CEILING);
+        assertThat(certified.standing()).isEqualTo(Standing.BELOW_THE_START);
+        assertThat(certified.reason())
+                .isEqualTo(
+                        "the limit given for the aeroplane, 41000 ft, is below the start at 42000"
+                                + " ft");
+        assertThat(maximum.limiting()).contains(certified);
+        assertThat(maximum.level()).isEmpty();
+        PressureAltitude same = PressureAltitude.ofFeet(41000);
+        assertThat(
+                        MaximumLevel.of(TWIN, SPEEDS, same, RESIDUAL, 1.3)
+                                .part(Kind.CERTIFIED_CEILING)
+                                .level())
+                .contains(same);
+    }
+
+    @Test
+    @DisplayName("by thrust is not known where the forces balance at no angle of climb")
+    void noBalance() {
+        ClimbConditions feather = TWIN.withMass(Mass.ofKilograms(200));
+        LevelLimit thrust = of(feather).part(Kind.THRUST);
+        assertThat(thrust.standing()).isEqualTo(Standing.NOT_KNOWN);
+        assertThat(thrust.reason())
+                .isEqualTo(
+                        "whether there is a rate of climb of 300 ft/min is not known at 3000 ft:"
+                                + " the forces balance at no angle of climb");
+        assertThat(of(feather).isComplete()).isFalse();
+        ClimbSpeed speed = SPEEDS.at(FROM.inMetres(), Side.ABOVE);
+        assertThat(feather.ifBalanced(FROM, Side.ABOVE, speed)).isEmpty();
+        assertThat(TWIN.ifBalanced(FROM, Side.ABOVE, speed).orElseThrow().sine())
+                .isEqualTo(TWIN.at(FROM, speed).sine());
+        LevelLimit gross =
+                EngineOut.of(feather, SPEEDS).grossCeiling(FROM, AirGradient.ofPercent(0));
+        assertThat(gross.standing()).isEqualTo(Standing.NOT_KNOWN);
+        assertThat(gross.reason()).endsWith("the forces balance at no angle of climb");
     }
 
     @Test

@@ -42,6 +42,12 @@ public final class JetThrust implements ThrustLaw, Serializable {
     private static final double ISOTHERMAL_TOP_PA = StandardAir.pressureFromAltitude(20000.0);
     private static final double HIGHEST_MACH = 2.0;
 
+    /**
+     * On a day as warm as the flat rating all levels lie at the bend: more than the rounding of a
+     * temperature, so that they stay on its cold side.
+     */
+    private static final double BEND_ROUNDING_K = 1e-9;
+
     private static final ModelRange THRUST =
             new ModelRange("static thrust", 1.0, 1e7, "N", "it is that of one engine at sea level");
     private static final ModelRange EXPONENT =
@@ -250,8 +256,10 @@ public final class JetThrust implements ThrustLaw, Serializable {
      * @param mach Mach number
      * @param pressurePa static pressure [Pa]; with a flat rating, of standard air
      * @param temperatureK static air temperature [K]
-     * @return above 0 where the flat rating holds below 11 km; changes its sign where it ends, and
-     *     at 11 and 20 km of pressure altitude; 1 without a flat rating
+     * @return kelvins to the end of the flat rating times what pressure lacks to 11 and 20 km of
+     *     pressure altitude: above 0 where the flat rating holds below 11 km; changes its sign 1e-9
+     *     K beyond its end, so that rounding makes no bends on a day as warm as that, and at 11 and
+     *     20 km; 1 without a flat rating
      * @throws OutsideModelException if the pressure is out of range
      */
     @Override
@@ -260,7 +268,7 @@ public final class JetThrust implements ThrustLaw, Serializable {
             return 1.0;
         }
         double deviationK = temperatureK - StandardAir.temperatureFromPressure(pressurePa);
-        return (flatRatingK - deviationK)
+        return (flatRatingK - deviationK + BEND_ROUNDING_K)
                 * (pressurePa / TROPOPAUSE_PA - 1.0)
                 * (pressurePa / ISOTHERMAL_TOP_PA - 1.0);
     }

@@ -9,6 +9,7 @@ import java.io.Serializable;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.climbwright.atmosphere.StandardAir;
+import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.testing.Streams;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("A law of an aeroplane")
 class LawsTest {
@@ -88,6 +90,22 @@ class LawsTest {
         double below = jet.thrust(0.8, StandardAir.pressureFromAltitude(10999.999), 217.0, TWO);
         double above = jet.thrust(0.8, StandardAir.pressureFromAltitude(11000.001), 217.0, TWO);
         assertThat(above).isLessThan(below).isCloseTo(below, within(1e-6 * below));
+    }
+
+    @ParameterizedTest(name = "ISA{0}")
+    @ValueSource(doubles = {0.0, 15.0, -7.3})
+    @DisplayName("of a jet flat-rated to the day's deviation does not bend at every rounding")
+    void noBendByRounding(double deviationK) {
+        JetThrust jet = JET.withFlatRating(deviationK, 0.01);
+        ClimbAir air = InventedAeroplanes.air(deviationK, Winds.calm());
+        for (double altitude = 0.0; altitude < 10990.0; altitude += 7.0) {
+            double pressure = StandardAir.pressureFromAltitude(altitude);
+            double sampled = air.temperature(air.stretch(altitude, true), altitude);
+            assertThat(jet.bend(0.5, pressure, sampled)).isPositive();
+            double direct = StandardAir.temperatureFromPressure(pressure) + deviationK;
+            assertThat(jet.bend(0.5, pressure, direct)).isPositive();
+            assertThat(jet.bend(0.5, pressure, direct + 2e-9)).isNegative();
+        }
     }
 
     @Test

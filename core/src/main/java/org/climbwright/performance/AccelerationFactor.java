@@ -16,8 +16,6 @@ import org.climbwright.quantity.ModelRange;
  * <pre>{@code
  * double pressurePa = StandardAir.pressureFromAltitude(28000 * 0.3048);
  * double mach = AirspeedConversion.machFromCas(300 * 1852 / 3600.0, pressurePa);
- * 1 / (1 + AccelerationFactor.atConstantCas(mach, -0.0065, 1.0))    // 0.782…, of the power
- * 1 / (1 + AccelerationFactor.atConstantMach(0.78, -0.0065))        // 1.088…
  * 1 / (1 + AccelerationFactor.atConstantCas(mach, -0.0065, 1.0))    // 0.7826…, of the power
  * 1 / (1 + AccelerationFactor.atConstantMach(0.78, -0.0065))        // 1.0881…
  * }</pre>

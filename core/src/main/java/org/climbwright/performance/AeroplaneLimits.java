@@ -3,6 +3,7 @@ package org.climbwright.performance;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.StringJoiner;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.DifferentialPressure;
@@ -239,5 +240,28 @@ public final class AeroplaneLimits {
      */
     public OptionalDouble liftSlopePerRad() {
         return number(SLOPE);
+    }
+
+    /**
+     * Returns the limits for reading: those that are known.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        StringJoiner known = new StringJoiner(", ");
+        known.setEmptyValue("no limit known");
+        certifiedCeiling().ifPresent(level -> known.add("certified ceiling " + level.text()));
+        maximumOperatingSpeed()
+                .ifPresent(speed -> known.add("maximum operating speed " + speed.text()));
+        maximumOperatingMach()
+                .ifPresent(mach -> known.add("maximum operating Mach " + mach.number()));
+        loadFactor().ifPresent(factor -> known.add("load factor " + factor));
+        wingAreaM2()
+                .ifPresent(area -> known.add("beginning of buffet by a wing of " + area + " m²"));
+        maximumDifferential()
+                .ifPresent(most -> known.add("maximum differential pressure " + most.text()));
+        liftSlopePerRad().ifPresent(slope -> known.add("lift slope " + slope + " per rad"));
+        return known.toString();
     }
 }

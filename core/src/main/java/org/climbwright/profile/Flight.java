@@ -36,6 +36,11 @@ final class Flight {
 
     private static final double LOW_MPS = 8.0;
 
+    /** What part of itself the rate may change in a step: else it is taken again, half as long. */
+    private static final double RATE_STEP = 0.06;
+
+    private static final double SHORTEST_M = 0.01;
+
     private static final double LEVEL_STEP_S = 30.0;
     private static final int MOST_STEPS = 100_000;
     private static final int MOST_IDLE = 50;
@@ -289,11 +294,15 @@ final class Flight {
         }
         guards.begin(leg, here, state[AIRSPEED], isLow);
         while (level < target) {
-            // in equal parts from here, anew at each step: the rate may have fallen meanwhile
-            double parts = Math.ceil((target - level) / longest(leg) - 1e-9);
-            double to = parts > 1.0 ? level + (target - level) / parts : target;
+            double rate = motion.rateMps();
+            double to = levelAfter(leg, target);
             stepper.step(motion, stretch, level, to, state, slopes, next);
             evaluate(next, to, slopesThere);
+            while (changes(rate) > RATE_STEP && to - level > SHORTEST_M) {
+                to = level + 0.5 * (to - level);
+                stepper.step(motion, stretch, level, to, state, slopes, next);
+                evaluate(next, to, slopesThere);
+            }
             if (guards.fire(next)) {
                 to = guards.firstIn(this, level, to);
                 Guard fired = guards.nearest(next);
@@ -387,16 +396,23 @@ final class Flight {
         slopesThere = swap;
     }
 
-    private double longest(Leg leg) {
-        double rate = motion.rateMps();
-        double low = rate / LOW_MPS;
-        double longest = stepM * Math.min(1.0, Math.min(rate / STEP_MPS, low * low));
-        if (leg.isSpeedHeld()) {
-            return longest;
+    /** In equal parts from here to the target, each no longer than holds what is promised. */
+    private double levelAfter(Leg leg, double target) {
+        double low = motion.rateMps() / LOW_MPS;
+        double longest = stepM * Math.min(1.0, Math.min(motion.rateMps() / STEP_MPS, low * low));
+        if (!leg.isSpeedHeld()) {
+            // a speed that is free depends on itself, and what it does here may not hold for long
+            double perMetre = Math.abs(motion.tasPerMetre());
+            longest = Math.min(0.5 * longest, Math.max(SHORTEST_M, SPEED_STEP_MPS / perMetre));
         }
-        // a speed that is free depends on itself, and what it does here may not hold for long
-        double perMetre = Math.abs(motion.tasPerMetre());
-        return Math.min(0.5 * longest, Math.max(0.01, SPEED_STEP_MPS / perMetre));
+        double parts = Math.ceil((target - level) / longest - 1e-9);
+        return parts > 1.0 ? level + (target - level) / parts : target;
+    }
+
+    /** What part of itself the rate has changed by since; nothing where there is no rate. */
+    private double changes(double rate) {
+        double change = Math.abs(motion.rateMps() / rate - 1.0);
+        return Double.isNaN(change) ? 0.0 : change;
     }
 
     /** Whether a leg can begin; says why not, or what its beginning means. */
@@ -421,12 +437,24 @@ final class Flight {
             }
             return false;
         }
+        if (leg.law() == Law.SPEED
+                && here.rate() != null
+                && motion.rateMps() > here.rate().rateMps() + SAME_RATE_MPS) {
+            holdRateAgain(here); // from a jump, as at a crossover
+            return false;
+        }
         boolean low = isLowNow();
         if (low && !isLow) {
             path.event(Kind.LOW_RATE, ProfileTexts.lowRate(lowMps));
         }
         isLow = low;
         return true;
+    }
+
+    private void holdRateAgain(Stage here) {
+        isThrustShort = false;
+        mode = SpeedMode.FREE;
+        path.event(Kind.HELD_RATE, ProfileTexts.heldRate(nonNull(here.rate())));
     }
 
     /** Once low, a rate must be told apart from the one to be reported to be it no longer. */
@@ -467,11 +495,7 @@ final class Flight {
                     path.event(Kind.NOT_KEPT, "thrust is not enough for the rate, which is less");
                 }
             }
-            case RATE_AGAIN -> {
-                isThrustShort = false;
-                mode = SpeedMode.FREE;
-                path.event(Kind.HELD_RATE, ProfileTexts.heldRate(nonNull(here.rate())));
-            }
+            case RATE_AGAIN -> holdRateAgain(here);
             case FASTEST -> {
                 mode = SpeedMode.FASTEST;
                 path.event(

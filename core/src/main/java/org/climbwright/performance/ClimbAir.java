@@ -66,6 +66,11 @@ public final class ClimbAir {
     private final double[] bendsM;
     private final double[] coefficients;
 
+    /** The middle of each stretch, and one over half its depth: no division at every question. */
+    private final double[] middleM;
+
+    private final double[] perHalfM;
+
     private ClimbAir(Atmosphere air, Winds winds, TrueDirection track) {
         this.air = air;
         this.winds = winds;
@@ -84,6 +89,8 @@ public final class ClimbAir {
         this.bendsM = bends(lowest, highest);
         this.edgesM = edges(lowest, highest);
         this.coefficients = new double[(edgesM.length - 1) * QUANTITIES * POINTS];
+        this.middleM = new double[edgesM.length - 1];
+        this.perHalfM = new double[edgesM.length - 1];
         for (int stretch = 0; stretch < edgesM.length - 1; stretch++) {
             sample(stretch);
         }
@@ -162,6 +169,8 @@ public final class ClimbAir {
     private void sample(int stretch) {
         double middle = 0.5 * (edgesM[stretch] + edgesM[stretch + 1]);
         double half = 0.5 * (edgesM[stretch + 1] - edgesM[stretch]);
+        middleM[stretch] = middle;
+        perHalfM[stretch] = 1.0 / half;
         double[][] sampled = new double[QUANTITIES][POINTS];
         for (int i = 0; i < POINTS; i++) {
             double altitude = middle + half * ZEROS[i];
@@ -393,14 +402,12 @@ public final class ClimbAir {
         double[] c = coefficients;
         double high = Math.fma(4.0 * c[at + 4], x, 3.0 * c[at + 3]);
         double perHalf = Math.fma(Math.fma(high, x, 2.0 * c[at + 2]), x, c[at + 1]);
-        return perHalf * 2.0 / (edgesM[stretch + 1] - edgesM[stretch]);
+        return perHalf * perHalfM[stretch];
     }
 
     /** Where a level lies in its stretch, from -1 to 1. */
     private double place(int stretch, double altitude) {
-        double low = edgesM[stretch];
-        double high = edgesM[stretch + 1];
-        return ((altitude - low) - (high - altitude)) / (high - low);
+        return (altitude - middleM[stretch]) * perHalfM[stretch];
     }
 
     /**

@@ -166,7 +166,10 @@ final class Motion {
             return Double.NaN;
         }
         double horizontal = GroundTrack.horizontalAirspeed(tas, geometricRate);
-        isTrackLost = !GroundTrack.coversGroundSpeed(horizontal, along, across);
+        isTrackLost =
+                Math.abs(along) + Math.abs(across)
+                                > 0.5 * horizontal // else there is no need to ask
+                        && !GroundTrack.coversGroundSpeed(horizontal, along, across);
         return isTrackLost ? Double.NaN : GroundTrack.groundSpeed(horizontal, along, across);
     }
 

@@ -172,6 +172,10 @@ final class JsonReport {
                 .inFeetPerMinute();
     }
 
+    private static double perMinute(double metresPerSecond) {
+        return GeometricRate.ofMetresPerSecond(metresPerSecond).inFeetPerMinute();
+    }
+
     private void write(ClimbDifference change) throws IOException {
         json.writeStartObject();
         json.writeStringField("change", change.change().text());
@@ -194,9 +198,14 @@ final class JsonReport {
         number("thrustN", point.thrustN());
         number("dragN", point.dragN());
         number("fuelFlowKgPerH", point.fuelFlow().inKilogramsPerHour());
+        number("specificExcessPowerFtPerMin", perMinute(point.specificExcessPowerMps()));
+        number("powerOfClimbFtPerMin", perMinute(point.powerOfClimbMps()));
+        number("powerOfAccelerationFtPerMin", perMinute(point.powerOfAccelerationMps()));
         number(
-                "specificExcessPowerFtPerMin",
-                GeometricRate.ofMetresPerSecond(point.specificExcessPowerMps()).inFeetPerMinute());
+                "powerOfWindChangeFtPerMin",
+                point.powerOfWindChangeMps().isPresent()
+                        ? Optional.of(perMinute(point.powerOfWindChangeMps().getAsDouble()))
+                        : Optional.empty());
         number("rateFtPerMin", point.pressureAltitudeRate().inFeetPerMinute());
         number("accelerationWorthFtPerMin", point.worthOfAcceleration().inFeetPerMinute());
         number(

@@ -46,7 +46,7 @@ final class TextReport {
     private static final String ROW = "%8s%7s%7s%7s%6s%7s%4s%6s%4s%5s%4s%7s%5s%6s%7s%7s";
 
     private static final String CHANGE_ROW = "  %-58s%7s%9s%7s  %s";
-    private static final String POWER_ROW = "%8s%9s%8s%11s%9s%9s%9s%9s";
+    private static final String POWER_ROW = "%8s%8s%7s%11s%9s%9s%8s%8s%9s%9s";
     private static final String RESTRICTION_ROW = "%6s  %-17s %-28s %-9s%8s%10s%6s%7s";
     private static final String CABIN_ROW = "%8s%7s%8s%8s%12s%13s%11s%12s  %s";
 
@@ -123,8 +123,21 @@ final class TextReport {
             return;
         }
         line("WHERE THE EXCESS POWER GOES, at round levels with a held speed and the thrust set");
-        line(POWER_ROW, "press.", "mass", "fuel", "fuel", "excess", "climb", "accele-", "wind");
-        line(POWER_ROW, "alt ft", "kg", "kg", "flow kg/h", "ft/min", "ft/min", "ration", "change");
+        line(
+                POWER_ROW, "press.", "mass", "fuel", "fuel", "excess", "into", "into", "into",
+                "rate", "of it");
+        line(
+                POWER_ROW,
+                "alt ft",
+                "kg",
+                "kg",
+                "flow kg/h",
+                "ft/min",
+                "height",
+                "speed",
+                "wind",
+                "ft/min",
+                "by wind");
         for (ClimbPoint point : briefing.power()) {
             line(
                     POWER_ROW,
@@ -134,24 +147,31 @@ final class TextReport {
                             "%.0f",
                             briefing.plan().mass().inKilograms() - point.mass().inKilograms()),
                     format("%.0f", point.fuelFlow().inKilogramsPerHour()),
-                    format(
-                            "%.0f",
-                            GeometricRate.ofMetresPerSecond(point.specificExcessPowerMps())
-                                    .inFeetPerMinute()),
+                    perMinute(point.specificExcessPowerMps()),
+                    perMinute(point.powerOfClimbMps()),
+                    perMinute(point.powerOfAccelerationMps()),
+                    point.powerOfWindChangeMps().isPresent()
+                            ? perMinute(point.powerOfWindChangeMps().getAsDouble())
+                            : "-",
                     format("%.0f", point.pressureAltitudeRate().inFeetPerMinute()),
-                    format("%+.0f", point.worthOfAcceleration().inFeetPerMinute()),
                     known(
                             "%+.0f",
                             point.worthOfWindGradient()
                                     .map(PressureAltitudeRate::inFeetPerMinute)));
         }
         line(
-                "Excess: thrust over drag times airspeed per weight. The last two columns: what of"
-                        + " the rate");
+                "Excess: thrust over drag times airspeed per weight, in true height; it goes into"
+                        + " height, into");
         line(
-                "comes of the airspeed and of the wind that change upwards, each beside the other"
-                        + " as it is.");
+                "airspeed and into the wind that change upwards. Rate: of the instrument, and what"
+                        + " of it is due");
+        line("to the wind's change: a headwind that grows upwards lifts.");
         line("");
+    }
+
+    private static String perMinute(double metresPerSecond) {
+        return format(
+                "%.0f", GeometricRate.ofMetresPerSecond(metresPerSecond).inFeetPerMinute() + 0.0);
     }
 
     private void changes() {

@@ -222,6 +222,12 @@ class JsonReportTest {
         assertThat(json.get("power").size()).isGreaterThan(10);
         for (JsonNode point : json.get("power")) {
             assertThat(point.get("windGradientWorthFtPerMin").isNumber()).isTrue();
+            double parts =
+                    point.get("powerOfClimbFtPerMin").doubleValue()
+                            + point.get("powerOfAccelerationFtPerMin").doubleValue()
+                            + point.get("powerOfWindChangeFtPerMin").doubleValue();
+            assertThat(point.get("specificExcessPowerFtPerMin").doubleValue())
+                    .isCloseTo(parts, within(1e-6));
             assertThat(point.get("thrustN").doubleValue())
                     .isGreaterThan(point.get("dragN").doubleValue());
         }

@@ -5,7 +5,6 @@ import org.climbwright.examples.figure.InventedClimb;
 import org.climbwright.performance.ClimbAir;
 import org.climbwright.profile.AeroplaneClimb;
 import org.climbwright.profile.ClimbProfile;
-import org.climbwright.profile.ClimbProgramme;
 import org.climbwright.profile.ProfileEvent;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -25,12 +24,9 @@ public final class ClimbProfileBenchmark {
         private final ClimbAir air = InventedClimb.air();
         private final PressureAltitude bottom = InventedClimb.bottom(air.air());
         private final AeroplaneClimb free = InventedClimb.climb(InventedClimb.programme(), air);
-        private final AeroplaneClimb restricted = InventedClimb.climb(restrictedProgramme(), air);
-        private final ClimbProfile flown = own(restricted);
-
-        private ClimbProgramme restrictedProgramme() {
-            return InventedClimb.restricted(InventedClimb.qnh(air.air()));
-        }
+        private final AeroplaneClimb restricted =
+                InventedClimb.climb(InventedClimb.restricted(InventedClimb.qnh(air.air())), air);
+        private final ClimbProfile flown = restricted.between(bottom, InventedClimb.LEVEL);
 
         /** Nothing in its way. */
         AeroplaneClimb free() {

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
 import org.climbwright.performance.AeroplaneLimits;
+import org.climbwright.performance.ceiling.BuffetMargin;
 import org.climbwright.profile.ProfileEvent.Kind;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.Mach;
@@ -17,6 +18,9 @@ import org.climbwright.quantity.speed.Mach;
 final class ProfileEvents {
     /** What rounding leaves of a speed that is held at its limit. */
     private static final double ROUNDING = 1e-6;
+
+    /** A margin to buffet of less is told: common practice, no source. */
+    private static final double TOLD_LOAD_FACTOR = 1.3;
 
     private final ClimbProfile profile;
     private final FlownPath flown;
@@ -94,7 +98,11 @@ final class ProfileEvents {
                         .minimum()
                         .map(CalibratedAirspeed::inMetresPerSecond)
                         .orElse(0.0);
-        if (Double.isInfinite(mostMps) && Double.isInfinite(mostMach) && leastMps == 0.0) {
+        boolean isBuffetKnown = limits.buffetOnset().isPresent();
+        if (Double.isInfinite(mostMps)
+                && Double.isInfinite(mostMach)
+                && leastMps == 0.0
+                && !isBuffetKnown) {
             return;
         }
         List<ClimbState> states =
@@ -106,6 +114,14 @@ final class ProfileEvents {
                 "above the maximum operating Mach number",
                 s -> mostMach - s.mach().number());
         addFirst(events, states, "below the minimum speed", s -> cas(s) - leastMps);
+        addFirst(
+                events,
+                states,
+                "less than " + TOLD_LOAD_FACTOR + " g to buffet",
+                s ->
+                        BuffetMargin.of(limits, s.mass(), s.pressureAltitude(), s.mach())
+                                .map(margin -> margin.loadFactor() - TOLD_LOAD_FACTOR)
+                                .orElse(0.0));
     }
 
     private static double cas(ClimbState state) {

@@ -195,6 +195,23 @@ class ClimbProfileEdgesTest {
     }
 
     @Test
+    @DisplayName("says where the margin to buffet has come down to 1.3 g")
+    void buffet() {
+        Aeroplane limited =
+                flatRated(15)
+                        .withLimits(AeroplaneLimits.none().withBuffetOnset(120.0, mach -> 0.65));
+        ClimbProfile profile = fly(limited, 62000, programme(), ProfileScene.calm());
+        ProfileEvent told = events(profile, Kind.NOT_KEPT).get(0);
+        assertThat(told.text()).isEqualTo("less than 1.3 g to buffet");
+        ClimbState there = told.arriving();
+        double dynamic =
+                0.7 * there.air().pressurePa() * there.mach().number() * there.mach().number();
+        double weight = there.mass().inKilograms() * 9.80665;
+        // told at the first step's end beyond it
+        assertThat(0.65 * dynamic * 120.0 / weight).isBetween(1.25, 1.3);
+    }
+
+    @Test
     @DisplayName("never takes negative thrust for a rate held in a growing headwind")
     void noNegativeThrust() {
         HeldRate held =

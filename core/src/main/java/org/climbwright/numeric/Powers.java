@@ -14,7 +14,10 @@ package org.climbwright.numeric;
  * @source the power series of artanh and exp; ln 2 in two parts, from its digits
  */
 public final class Powers {
+    /** The square root of one half: where the range of a mantissa begins. */
     private static final double SQRT_HALF = 0.7071067811865476;
+
+    /** One over ln 2. */
     private static final double PER_LN2 = 1.4426950408889634;
 
     /** The first 32 bits of ln 2, so that a multiple by an exponent is exact. */

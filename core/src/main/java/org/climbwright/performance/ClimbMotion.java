@@ -2,6 +2,7 @@ package org.climbwright.performance;
 
 import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
 
+import org.climbwright.airspeed.AirspeedConversion;
 import org.climbwright.numeric.Trigonometry;
 import org.climbwright.quantity.ModelRange;
 
@@ -13,7 +14,7 @@ import org.climbwright.quantity.ModelRange;
  * of pressure altitude: the instrument shows {@code dHp/dt = V sin g / (dH/dHp)}, in warm air less
  * than is climbed.
  *
- * <p>Nothing is checked but the bank, and NaN makes NaN.
+ * <p>Nothing is checked but the bank and what the dynamic pressure is of, and NaN makes NaN.
  *
  * @source {@code dH/dHp = Tv / T_ISA} from the hydrostatic equation in both airs; power as {@code
  *     Ps = V (T - D) / (m g0)} in US Naval Test Pilot School, Fixed Wing Performance, chapter 7
@@ -83,6 +84,23 @@ public final class ClimbMotion {
             double geopotentialPerPressureAltitude) {
         return Math.min(
                 1.0, temperatureK / (standardTemperatureK * geopotentialPerPressureAltitude));
+    }
+
+    /**
+     * Returns the dynamic pressure in moist air: vapour makes the air lighter, while the speed of
+     * sound is that of dry air.
+     *
+     * @param mach Mach number, 0 to 5
+     * @param pressurePa static pressure [Pa]
+     * @param staticPerVirtual static over virtual temperature, 1 in dry air
+     * @return half the density times true airspeed squared [Pa]
+     * @throws org.climbwright.quantity.OutsideModelException if Mach number or pressure are out of
+     *     range
+     * @accuracy 4 ulp
+     * @source {@link AirspeedConversion#dynamicPressureFromMach}, with the density of moist air
+     */
+    public static double dynamicPressure(double mach, double pressurePa, double staticPerVirtual) {
+        return AirspeedConversion.dynamicPressureFromMach(mach, pressurePa) * staticPerVirtual;
     }
 
     /**

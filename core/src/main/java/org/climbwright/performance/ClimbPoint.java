@@ -96,9 +96,7 @@ public final class ClimbPoint implements Serializable {
                                 air.temperaturePerMetre(stretch, altitude),
                                 geopotentialPerPressureAltitude),
                         staticPerVirtual);
-        // vapour makes the air lighter, while the speed of sound is that of dry air
-        dynamicPressurePa =
-                AirspeedConversion.dynamicPressureFromMach(mach, pressurePa) * staticPerVirtual;
+        dynamicPressurePa = ClimbMotion.dynamicPressure(mach, pressurePa, staticPerVirtual);
         accelerationMps2 = speed.accelerationMps2();
         windFactor =
                 ClimbMotion.windFactor(
@@ -181,12 +179,7 @@ public final class ClimbPoint implements Serializable {
             return Double.NaN;
         }
         double horizontal = GroundTrack.horizontalAirspeed(tasMps, rate);
-        double across = Math.abs(acrossTrackMps);
-        boolean isKept =
-                across < horizontal
-                        && alongTrackMps + Math.sqrt((horizontal - across) * (horizontal + across))
-                                > 0.0;
-        return isKept
+        return GroundTrack.coversGroundSpeed(horizontal, alongTrackMps, acrossTrackMps)
                 ? rate / GroundTrack.groundSpeed(horizontal, alongTrackMps, acrossTrackMps)
                 : Double.NaN;
     }

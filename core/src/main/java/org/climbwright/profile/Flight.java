@@ -25,6 +25,9 @@ final class Flight {
     /** Speeds nearer than this are one. */
     private static final double SAME_SPEED_MPS = 1e-6;
 
+    /** Within a rate that is held there is no level flight to accelerate in. */
+    private static final double LEAST_SHARE = 0.1;
+
     private static final double LEAST_THRUST_N = 1.0;
     private static final double SAME_RATE_MPS = 1e-3;
 
@@ -238,10 +241,7 @@ final class Flight {
         double missing = wanted - state[AIRSPEED];
         if (Math.abs(missing) > SAME_SPEED_MPS) {
             Leg change = missing > 0.0 ? here.faster() : here.slower();
-            if (lastChange == null || lastChange.held() != change.held()) {
-                path.event(Kind.CHANGE_OF_SPEED, ProfileTexts.changeOfSpeed(change, missing > 0.0));
-            }
-            lastChange = change;
+            beginChange(change, missing > 0.0);
             if (change.share() == 0.0) {
                 accelerateInLevelFlight(change, wanted);
             }
@@ -266,16 +266,23 @@ final class Flight {
             change = most.by(Law.CHANGE_OF_SPEED, here.slower().share(), Double.NaN);
         } else if (tas < motion.tasOf(least.isMach(), least.held()) - SAME_SPEED_MPS) {
             change =
-                    least.by(Law.CHANGE_OF_SPEED, Math.max(0.1, here.faster().share()), Double.NaN);
-        }
-        if (change != null && (lastChange == null || lastChange.held() != change.held())) {
-            path.event(
-                    Kind.CHANGE_OF_SPEED, ProfileTexts.changeOfSpeed(change, change.share() < 1.0));
+                    least.by(
+                            Law.CHANGE_OF_SPEED,
+                            Math.max(LEAST_SHARE, here.faster().share()),
+                            Double.NaN);
         }
         if (change != null) {
-            lastChange = change;
+            beginChange(change, change.share() < 1.0);
         }
         return change;
+    }
+
+    /** One change to one speed is told once, however many legs it takes. */
+    private void beginChange(Leg change, boolean isFaster) {
+        if (lastChange == null || lastChange.held() != change.held()) {
+            path.event(Kind.CHANGE_OF_SPEED, ProfileTexts.changeOfSpeed(change, isFaster));
+        }
+        lastChange = change;
     }
 
     private static Leg nonNull(@Nullable Leg leg) {
@@ -296,12 +303,10 @@ final class Flight {
         while (level < target) {
             double rate = motion.rateMps();
             double to = levelAfter(leg, target);
-            stepper.step(motion, stretch, level, to, state, slopes, next);
-            evaluate(next, to, slopesThere);
+            stepTo(to);
             while (changes(rate) > RATE_STEP && to - level > SHORTEST_M) {
                 to = level + 0.5 * (to - level);
-                stepper.step(motion, stretch, level, to, state, slopes, next);
-                evaluate(next, to, slopesThere);
+                stepTo(to);
             }
             if (guards.fire(next)) {
                 to = guards.firstIn(this, level, to);

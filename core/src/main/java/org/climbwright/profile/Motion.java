@@ -20,8 +20,6 @@ import org.climbwright.performance.ClimbMotion;
  * meet at the same level.
  */
 final class Motion {
-    private static final double DRY_DYNAMIC = 0.7;
-
     /** From a sine as large as this the next is not sought. */
     private static final double STEEP = 0.5;
 
@@ -147,7 +145,7 @@ final class Motion {
     private void speed(double machNumber) {
         mach = machNumber;
         tas = machNumber * sound;
-        dynamic = DRY_DYNAMIC * pressure * mach * mach * staticPerVirtual;
+        dynamic = ClimbMotion.dynamicPressure(mach, pressure, staticPerVirtual);
         fullThrust =
                 leg.thrustShare(level) * aeroplane.thrust(mach, pressure, temperature, leg.use());
         windFactor = windFactor();
@@ -367,14 +365,6 @@ final class Motion {
 
     double fuelFlowKgPerS() {
         return fuelFlow;
-    }
-
-    double windFactorNow() {
-        return windFactor;
-    }
-
-    double geopotentialPerPressureAltitude() {
-        return geopotential;
     }
 
     double alongMps() {

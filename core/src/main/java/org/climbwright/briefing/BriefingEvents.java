@@ -28,6 +28,7 @@ import org.climbwright.quantity.pressure.AltimeterSetting;
 /** Gathers what happens on a briefed climb, line by line. */
 final class BriefingEvents {
     static final double TABLE_STEP_FT = 2000.0;
+    static final double SAME_READING_FT = 0.05;
     private static final double CHECK_STEP_FT = 10000.0;
 
     private final ClimbBriefing briefing;
@@ -134,14 +135,18 @@ final class BriefingEvents {
     }
 
     /** A round number on the altimeter, and the level where it shows that. */
-    private record Check(PressureAltitude level, double feet, boolean onQnh) {
+    record Check(PressureAltitude level, double feet, boolean onQnh) {
+        String inFeet() {
+            return String.format(Locale.ROOT, "%.0f ft%s", feet, onQnh ? " on QNH" : "");
+        }
+
         String inWords() {
-            return String.format(Locale.ROOT, "check at %.0f ft%s", feet, onQnh ? " on QNH" : "");
+            return "check at " + inFeet();
         }
     }
 
     /** Where the altimeter shows a round 10,000 ft between the climb's ends. */
-    private static List<Check> checks(ClimbPlan plan, ClimbPath path, AltimeterSetting qnh) {
+    static List<Check> checks(ClimbPlan plan, ClimbPath path, AltimeterSetting qnh) {
         List<Check> checks = new ArrayList<>();
         double highest = path.top().inFeet() + CHECK_STEP_FT;
         for (double feet = CHECK_STEP_FT; feet <= highest; feet += CHECK_STEP_FT) {
@@ -167,16 +172,17 @@ final class BriefingEvents {
 
     private static void gatherCabin(LevelCollector collector, CabinBriefing briefed) {
         for (CabinState cabin : briefed.checks()) {
-            collector.event(
-                    cabin.aeroplane(),
-                    Kind.CABIN,
-                    String.format(
-                            Locale.ROOT,
-                            "cabin at %.0f ft, %+.0f ft/min, %.2f psi",
-                            cabin.cabin().inFeet(),
-                            cabin.rate().inFeetPerMinute(),
-                            cabin.differential().inPoundsPerSquareInch()));
+            collector.event(cabin.aeroplane(), Kind.CABIN, words(cabin));
         }
+    }
+
+    static String words(CabinState cabin) {
+        return String.format(
+                Locale.ROOT,
+                "cabin at %.0f ft, %+.0f ft/min, %.2f psi",
+                cabin.cabin().inFeet(),
+                cabin.rate().inFeetPerMinute(),
+                cabin.differential().inPoundsPerSquareInch());
     }
 
     private void gatherAir(LevelCollector collector) {
@@ -219,10 +225,7 @@ final class BriefingEvents {
 
     private void gatherRestrictions(LevelCollector collector) {
         for (RestrictionOutcome outcome : briefing.restrictions().outcomes()) {
-            String text =
-                    outcome.restriction().name()
-                            + ": "
-                            + outcome.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            String text = words(outcome);
             // within a level that is held the point has a time of its own
             path.over(outcome.restriction().distance())
                     .ifPresentOrElse(
@@ -242,6 +245,12 @@ final class BriefingEvents {
                         level ->
                                 collector.event(
                                         level, Kind.LEVEL_OFF, "reduce the rate from here"));
+    }
+
+    static String words(RestrictionOutcome outcome) {
+        return outcome.restriction().name()
+                + ": "
+                + outcome.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private void gatherSpan(LevelCollector collector, IcingSpan span, String part) {
@@ -269,14 +278,14 @@ final class BriefingEvents {
         return answer == IcingAnswer.CONDITIONS ? Kind.ICING_EXIT : Kind.ICING_NOT_KNOWN_EXIT;
     }
 
-    private static String words(ProtectedPart part) {
+    static String words(ProtectedPart part) {
         return switch (part) {
             case ENGINE -> "engine";
             case AIRFRAME -> "airframe";
         };
     }
 
-    private static String words(ProtectionMethod method) {
+    static String words(ProtectionMethod method) {
         return switch (method) {
             case ANTI_ICE -> "anti-ice";
             case DE_ICE -> "de-icing";

@@ -1,5 +1,6 @@
 package org.climbwright.briefing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -7,8 +8,10 @@ import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
+import org.climbwright.cabin.CabinState;
 import org.climbwright.gradient.cloudtop.CloudTop;
 import org.climbwright.gradient.leveling.LevelOffPlan;
+import org.climbwright.gradient.restriction.Level;
 import org.climbwright.gradient.restriction.Restrictions;
 import org.climbwright.icing.ProtectionAdvice;
 import org.climbwright.path.Climb;
@@ -17,13 +20,15 @@ import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
 import org.climbwright.path.SpeedSchedule;
 import org.climbwright.performance.ClimbAir;
-import org.climbwright.performance.ClimbPoint;
+import org.climbwright.performance.ClimbEffects;
 import org.climbwright.profile.AeroplaneClimb;
 import org.climbwright.profile.ClimbChange;
 import org.climbwright.profile.ClimbDifference;
 import org.climbwright.profile.ClimbProfile;
 import org.climbwright.profile.ClimbSensitivity;
+import org.climbwright.profile.NamedPoint;
 import org.climbwright.quantity.ModelRange;
+import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.Mass;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.speed.AlongTrackWind;
@@ -66,6 +71,12 @@ public final class ClimbBriefing {
                         + " that.",
                     "An altimeter shows the true altitude only at the aerodrome of its QNH.");
 
+    private static final List<String> SOURCES =
+            List.of(
+                    "Pressure altitudes and the altimeter: ICAO Doc 7488/3, standard atmosphere.",
+                    "Airspeeds: isentropic flow and Rayleigh's pitot formula, NACA Report 1135.",
+                    "Checks at round 10,000 ft: common practice, no source.");
+
     /** What nobody chooses. */
     private static final List<ClimbChange> GIVEN =
             List.of(
@@ -92,6 +103,7 @@ public final class ClimbBriefing {
     private final Restrictions restrictions;
     private final Optional<LevelOffPlan> levelOff;
     private final Optional<CloudTop> cloudTop;
+    private final Optional<TurbulenceBriefing> turbulence;
     private final List<BriefingLevel> levels;
     private final List<String> notes;
 
@@ -143,6 +155,8 @@ public final class ClimbBriefing {
                                         LevelOffPlan.along(
                                                 path, path.top(), planned.rule(), planned.lead()));
         this.cloudTop = plan.cloud().map(cloud -> cloud.along(path));
+        this.turbulence =
+                plan.turbulence().map(planned -> new TurbulenceBriefing(path, air, winds, planned));
         this.levels = new BriefingEvents(this).levels(schedule);
         this.notes = new BriefingNotes(this).sentences();
     }
@@ -265,38 +279,142 @@ public final class ClimbBriefing {
     }
 
     /**
-     * Returns what else the climb could be: 1,000 kg more, air 10 K warmer, 20 kn more on the nose,
-     * and then a step of each thing that the plan chooses, what saves most fuel first. Each is
-     * flown again.
+     * Returns what could go otherwise: 1,000 kg more, air 10 K warmer, 20 kn more on the nose. Each
+     * is flown again.
      *
      * @return the differences; empty where the plan has a table of rates
      */
-    public List<ClimbDifference> changes() {
-        if (profile.isEmpty()) {
-            return List.of();
-        }
-        ClimbSensitivity sensitivity =
-                ClimbSensitivity.of(profile.get().climb(), path.bottom(), plan.level());
-        return Stream.concat(
-                        GIVEN.stream().map(sensitivity::to),
-                        sensitivity.whatSavesMostFuel(sensitivity.stepsOfThePlan()).stream())
+    public List<ClimbDifference> givenChanges() {
+        return sensitivity().stream()
+                .flatMap(sensitivity -> GIVEN.stream().map(sensitivity::to))
                 .toList();
+    }
+
+    /**
+     * Returns what a step of each thing does that the plan chooses, what saves most fuel first.
+     * Each is flown again.
+     *
+     * @return the differences; empty where the plan has a table of rates
+     */
+    public List<ClimbDifference> chosenChanges() {
+        return sensitivity().stream()
+                .flatMap(
+                        sensitivity ->
+                                sensitivity
+                                        .whatSavesMostFuel(sensitivity.stepsOfThePlan())
+                                        .stream())
+                .toList();
+    }
+
+    private Optional<ClimbSensitivity> sensitivity() {
+        return profile.map(
+                flown -> ClimbSensitivity.of(flown.climb(), path.bottom(), plan.level()));
     }
 
     /**
      * Returns where the excess power goes, at the round levels at which the aeroplane climbs at a
      * held speed with all its thrust.
      *
-     * @return the points, upwards; empty where the plan has a table of rates
+     * @return the climb at each with what would change it, upwards; empty where the plan has a
+     *     table of rates
      */
-    public List<ClimbPoint> power() {
+    public List<ClimbEffects> power() {
         return profile.stream()
                 .flatMap(
                         flown ->
                                 BriefingEvents.roundLevels(path).stream()
                                         .flatMap(
-                                                level -> flown.pointAt(level, Side.ABOVE).stream()))
+                                                level ->
+                                                        flown
+                                                                .effectsAt(level, Side.ABOVE)
+                                                                .stream()))
                 .toList();
+    }
+
+    /**
+     * Returns what to expect on the climb and what to do, and by when.
+     *
+     * @return the items in the order in which they are due, numbered from 1
+     */
+    public List<Expectation> expectations() {
+        return new Expectations(this).inOrder();
+    }
+
+    /**
+     * Returns what the figures should read at each check: at round 10,000 ft of the altimeter
+     * (common practice, no source), over named points, and at the top of the climb.
+     *
+     * @return the points in the order of the climb
+     */
+    public List<CheckPoint> checkCard() {
+        return new CheckCard(this).points();
+    }
+
+    /**
+     * Returns how slow and how fast the aeroplane may be along the climb.
+     *
+     * @return the bands upwards, at each line of {@link #levels}
+     */
+    public List<SpeedBand> speedBand() {
+        return SpeedBand.along(this);
+    }
+
+    /**
+     * Returns what speaks for turbulence.
+     *
+     * @return the figures against the thresholds of the plan; empty where it has none
+     */
+    public Optional<TurbulenceBriefing> turbulence() {
+        return turbulence;
+    }
+
+    /**
+     * Returns what the altimeter shows at a level of this climb.
+     *
+     * @param altitude pressure altitude
+     * @return the altitude on QNH up to the transition altitude, the flight level above
+     */
+    public Level reading(PressureAltitude altitude) {
+        Level onQnh = Level.of(Altimetry.altitudeOnQnh(altitude, qnh));
+        Level transition = Level.of(plan.aerodrome().transitionAltitude());
+        return onQnh.inFeet() <= transition.inFeet() + BriefingEvents.SAME_READING_FT
+                ? onQnh
+                : Level.of(altitude);
+    }
+
+    /**
+     * Returns where what was briefed is from.
+     *
+     * @return sentences, one for each part of this briefing
+     */
+    public List<String> sources() {
+        List<String> sources = new ArrayList<>(SOURCES);
+        for (ProtectionAdvice advice : iceProtection) {
+            sources.add(
+                    "Icing conditions of the "
+                            + BriefingEvents.words(advice.plan().rule().part())
+                            + ": "
+                            + advice.plan().rule().basis()
+                            + ".");
+        }
+        cabin.ifPresent(
+                briefed ->
+                        sources.add(
+                                "Warning of the cabin: " + briefed.rule().warningBasis() + "."));
+        levelOff.ifPresent(
+                plan ->
+                        sources.add(
+                                "Level-off: "
+                                        + plan.rule().name()
+                                        + ", "
+                                        + plan.rule().source()
+                                        + "."));
+        return List.copyOf(sources);
+    }
+
+    /** Points of the programme at which time and fuel are told. */
+    List<NamedPoint> namedPoints() {
+        return profile.map(flown -> flown.climb().programme().points()).orElse(List.of());
     }
 
     /**
@@ -334,6 +452,22 @@ public final class ClimbBriefing {
      */
     public Optional<CabinBriefing> cabin() {
         return cabin;
+    }
+
+    /**
+     * Returns the cabin at a point of the climb: as it arrives at its level, or while that is held.
+     *
+     * @param state a point of this climb
+     * @return the cabin; empty if the plan has none
+     */
+    public Optional<CabinState> cabinAt(ClimbState state) {
+        boolean isArriving = state.timeS() == path.at(state.pressureAltitude(), Side.BELOW).timeS();
+        return cabin.map(CabinBriefing::expected)
+                .map(
+                        expected ->
+                                isArriving
+                                        ? expected.at(state.pressureAltitude())
+                                        : expected.at(state.time()));
     }
 
     /**

@@ -27,6 +27,7 @@ import org.climbwright.sounding.UnobservedWind;
  * @param restrictions altitudes and speeds to keep at points along the track, in any order
  * @param levelOff how the level is to be captured; empty where nobody asks
  * @param cloud a cloud ahead; empty where nobody asks
+ * @param turbulence from which figures on turbulence is told; empty where nobody asks
  * @param unobservedWind what to take where no wind was observed
  * @param smallestInversion how much warmer the top of an inversion must be to be told
  */
@@ -42,6 +43,7 @@ public record ClimbPlan(
         List<Restriction> restrictions,
         Optional<PlannedLevelOff> levelOff,
         Optional<PlannedCloud> cloud,
+        Optional<PlannedTurbulence> turbulence,
         UnobservedWind unobservedWind,
         TemperatureDifference smallestInversion) {
 
@@ -59,6 +61,7 @@ public record ClimbPlan(
      * @param restrictions see above
      * @param levelOff see above
      * @param cloud see above
+     * @param turbulence see above
      * @param unobservedWind see above
      * @param smallestInversion see above
      */
@@ -74,14 +77,15 @@ public record ClimbPlan(
         restrictions = List.copyOf(restrictions);
         Objects.requireNonNull(levelOff, "levelOff");
         Objects.requireNonNull(cloud, "cloud");
+        Objects.requireNonNull(turbulence, "turbulence");
         Objects.requireNonNull(unobservedWind, "unobservedWind");
         Objects.requireNonNull(smallestInversion, "smallestInversion");
     }
 
     /**
      * Returns a plan without ice protection and without a cabin under pressure, without
-     * restrictions, level-off and cloud, for which a wind that nobody observed is not known and an
-     * inversion of 1 K is told.
+     * restrictions, level-off, cloud and turbulence, for which a wind that nobody observed is not
+     * known and an inversion of 1 K is told.
      *
      * @param aerodrome where it begins
      * @param means by what the aeroplane climbs
@@ -110,6 +114,7 @@ public record ClimbPlan(
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 UnobservedWind.NOT_KNOWN,
                 TemperatureDifference.ofKelvins(1));
     }
@@ -133,6 +138,7 @@ public record ClimbPlan(
                 restrictions,
                 levelOff,
                 cloud,
+                turbulence,
                 unobservedWind,
                 smallestInversion);
     }
@@ -156,6 +162,7 @@ public record ClimbPlan(
                 restrictions,
                 levelOff,
                 cloud,
+                turbulence,
                 unobservedWind,
                 smallestInversion);
     }
@@ -179,6 +186,7 @@ public record ClimbPlan(
                 restrictions,
                 levelOff,
                 cloud,
+                turbulence,
                 unobservedWind,
                 smallestInversion);
     }
@@ -202,6 +210,7 @@ public record ClimbPlan(
                 restrictions,
                 levelOff,
                 cloud,
+                turbulence,
                 other,
                 smallestInversion);
     }
@@ -225,6 +234,7 @@ public record ClimbPlan(
                 restrictions,
                 levelOff,
                 cloud,
+                turbulence,
                 unobservedWind,
                 other);
     }
@@ -248,6 +258,7 @@ public record ClimbPlan(
                 other,
                 levelOff,
                 cloud,
+                turbulence,
                 unobservedWind,
                 smallestInversion);
     }
@@ -271,6 +282,7 @@ public record ClimbPlan(
                 restrictions,
                 Optional.of(other),
                 cloud,
+                turbulence,
                 unobservedWind,
                 smallestInversion);
     }
@@ -293,6 +305,31 @@ public record ClimbPlan(
                 cabin,
                 restrictions,
                 levelOff,
+                Optional.of(other),
+                turbulence,
+                unobservedWind,
+                smallestInversion);
+    }
+
+    /**
+     * Returns this plan that tells of turbulence.
+     *
+     * @param other from which figures on
+     * @return a copy that differs in it
+     */
+    public ClimbPlan withTurbulence(PlannedTurbulence other) {
+        return new ClimbPlan(
+                aerodrome,
+                means,
+                mass,
+                speeds,
+                level,
+                track,
+                iceProtection,
+                cabin,
+                restrictions,
+                levelOff,
+                cloud,
                 Optional.of(other),
                 unobservedWind,
                 smallestInversion);

@@ -130,6 +130,18 @@ public final class ClimbEffects {
     }
 
     /**
+     * Returns the excess power that goes into hot air for the anti-ice.
+     *
+     * @return specific excess power without any bleed less that as it is [m/s], 0 or more for
+     *     engines that lose thrust by it
+     * @accuracy that of {@link ClimbPoint#specificExcessPowerMps}
+     */
+    public double powerTakenByBleedMps() {
+        return ofBleed(Bleed.NONE).point().specificExcessPowerMps()
+                - asItIs.specificExcessPowerMps();
+    }
+
+    /**
      * Returns the effect of a turn.
      *
      * @param degrees bank to either side instead [deg], 0 to 80

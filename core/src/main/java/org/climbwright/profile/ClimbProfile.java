@@ -9,6 +9,7 @@ import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
 import org.climbwright.performance.ClimbAir;
 import org.climbwright.performance.ClimbConditions;
+import org.climbwright.performance.ClimbEffects;
 import org.climbwright.performance.ClimbPoint;
 import org.climbwright.performance.ClimbSpeed;
 import org.climbwright.quantity.ModelRange;
@@ -170,6 +171,18 @@ public final class ClimbProfile implements ClimbPath {
      * @throws org.climbwright.quantity.OutsideModelException if the level is not on the climb
      */
     public Optional<ClimbPoint> pointAt(PressureAltitude level, Side side) {
+        return effectsAt(level, side).map(ClimbEffects::asItIs);
+    }
+
+    /**
+     * Returns what would change the climb at a level, and by how much.
+     *
+     * @param level pressure altitude from bottom to top
+     * @param side from which side, where the climb jumps at that level
+     * @return the effects; empty where the speed is not held, or thrust is reduced to hold a rate
+     * @throws org.climbwright.quantity.OutsideModelException if the level is not on the climb
+     */
+    public Optional<ClimbEffects> effectsAt(PressureAltitude level, Side side) {
         double levelM = range.check(level.inMetres());
         int step = flown.stepAt(levelM, side == Side.ABOVE);
         if (step < 0 || flown.leg(step).law() != Leg.Law.SPEED) {
@@ -181,13 +194,16 @@ public final class ClimbProfile implements ClimbPath {
                         ? ClimbSpeed.constant(Mach.of(leg.held()))
                         : ClimbSpeed.constant(CalibratedAirspeed.ofMetresPerSecond(leg.held()));
         return Optional.of(
-                ClimbConditions.of(
-                                climb.aeroplane(),
-                                climb.air(),
-                                Mass.ofKilograms(flown.massIn(step, levelM)))
-                        .withUse(leg.use())
-                        .withReducedThrust(leg.reduced())
-                        .at(level, side, speed));
+                ClimbEffects.of(
+                        ClimbConditions.of(
+                                        climb.aeroplane(),
+                                        climb.air(),
+                                        Mass.ofKilograms(flown.massIn(step, levelM)))
+                                .withUse(leg.use())
+                                .withReducedThrust(leg.reduced()),
+                        level,
+                        side,
+                        speed));
     }
 
     /**

@@ -19,6 +19,7 @@ import org.climbwright.briefing.ClimbPlan;
 import org.climbwright.briefing.PlannedCabin;
 import org.climbwright.briefing.PlannedCloud;
 import org.climbwright.briefing.PlannedLevelOff;
+import org.climbwright.briefing.PlannedTurbulence;
 import org.climbwright.briefing.ScheduledSpeeds;
 import org.climbwright.cabin.CabinPlan;
 import org.climbwright.cabin.CabinRateLimits;
@@ -30,6 +31,7 @@ import org.climbwright.icing.ProtectionMethod;
 import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.icing.VisibleMoisture;
 import org.climbwright.path.ClimbRates;
+import org.climbwright.path.SpeedSchedule;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.CabinAltitude;
@@ -164,7 +166,32 @@ final class ScenarioFile {
                                     toml.value("level_off.rule", RestrictionRow::rule),
                                     toml.value("level_off.lead", RestrictionRow::lead)));
         }
-        return toml.has("cloud") ? plan.withCloud(readCloud()) : plan;
+        if (toml.has("cloud")) {
+            plan = plan.withCloud(readCloud());
+        }
+        return toml.has("turbulence") ? plan.withTurbulence(readTurbulence()) : plan;
+    }
+
+    private PlannedTurbulence readTurbulence() {
+        double energy = toml.value("turbulence.energy", ScenarioNumber::energy);
+        CalibratedAirspeed shear =
+                toml.value("turbulence.shear_per_1000_ft", CalibratedAirspeed::parse);
+        Duration lead = toml.value("turbulence.lead", ScenarioFile::duration);
+        Optional<CalibratedAirspeed> speed =
+                toml.optional("turbulence.rough_air_speed", CalibratedAirspeed::parse);
+        Optional<Mach> mach = toml.optional("turbulence.rough_air_mach", Mach::parse);
+        if (speed.isPresent() != mach.isPresent()) {
+            throw new IllegalArgumentException(
+                    "turbulence must have both rough_air_speed and rough_air_mach, or neither");
+        }
+        return toml.checked(
+                "turbulence",
+                () ->
+                        new PlannedTurbulence(
+                                energy,
+                                shear.inKnots(),
+                                lead,
+                                speed.map(cas -> SpeedSchedule.of(cas, mach.orElseThrow()))));
     }
 
     /**

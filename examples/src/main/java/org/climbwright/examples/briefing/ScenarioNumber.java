@@ -37,6 +37,10 @@ final class ScenarioNumber {
         return number(text, " mg/(N s)", "a figure such as \"12 mg/(N s)\"") * 1e-6;
     }
 
+    static double energy(String text) {
+        return number(text, " J/kg", "an energy such as \"500 J/kg\"");
+    }
+
     private static double number(String text, String unit, String wanted) {
         Matcher matcher = TEXT.matcher(text);
         if (!matcher.matches() || !matcher.group(2).equals(unit)) {

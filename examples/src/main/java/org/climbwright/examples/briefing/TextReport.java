@@ -28,6 +28,7 @@ import org.climbwright.icing.ProtectionMethod;
 import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.path.ClimbState;
+import org.climbwright.performance.ClimbEffects;
 import org.climbwright.performance.ClimbPoint;
 import org.climbwright.profile.ClimbDifference;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
@@ -138,7 +139,7 @@ final class TextReport {
                 "wind",
                 "ft/min",
                 "by wind");
-        for (ClimbPoint point : briefing.power()) {
+        for (ClimbPoint point : briefing.power().stream().map(ClimbEffects::asItIs).toList()) {
             line(
                     POWER_ROW,
                     format("%.0f", point.pressureAltitude().inFeet()),
@@ -175,7 +176,9 @@ final class TextReport {
     }
 
     private void changes() {
-        List<ClimbDifference> changes = briefing.changes();
+        List<ClimbDifference> changes =
+                Stream.concat(briefing.givenChanges().stream(), briefing.chosenChanges().stream())
+                        .toList();
         if (changes.isEmpty()) {
             return;
         }

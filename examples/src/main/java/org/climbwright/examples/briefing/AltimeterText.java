@@ -1,0 +1,24 @@
+package org.climbwright.examples.briefing;
+
+import java.util.Locale;
+import org.climbwright.gradient.restriction.Level;
+
+/** What an altimeter shows, in a few characters. */
+final class AltimeterText {
+    private static final double FEET_PER_LEVEL = 100.0;
+    private static final double WHOLE_FT = 0.5;
+
+    private AltimeterText() {}
+
+    /** Feet on QNH, a flight level where it is a whole one, otherwise feet on 1013.25 hPa. */
+    static String of(Level level) {
+        double feet = level.inFeet();
+        if (level.reference() == Level.Reference.QNH) {
+            return String.format(Locale.ROOT, "%.0f ft QNH", feet);
+        }
+        double flightLevel = Math.rint(feet / FEET_PER_LEVEL);
+        return Math.abs(feet - flightLevel * FEET_PER_LEVEL) < WHOLE_FT
+                ? String.format(Locale.ROOT, "FL%03.0f", flightLevel)
+                : String.format(Locale.ROOT, "%.0f ft", feet);
+    }
+}

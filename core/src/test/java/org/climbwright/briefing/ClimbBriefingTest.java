@@ -3,18 +3,20 @@ package org.climbwright.briefing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.climbwright.briefing.BriefingScene.AIR;
+import static org.climbwright.briefing.BriefingScene.NONE;
+import static org.climbwright.briefing.BriefingScene.cabin;
+import static org.climbwright.briefing.BriefingScene.level;
+import static org.climbwright.briefing.BriefingScene.plan;
+import static org.climbwright.briefing.BriefingScene.protection;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.briefing.ClimbEvent.Kind;
-import org.climbwright.cabin.CabinPlan;
-import org.climbwright.cabin.CabinRateLimits;
 import org.climbwright.cabin.CabinState;
-import org.climbwright.cabin.DifferentialLimits;
 import org.climbwright.gradient.cloudtop.CloudAhead;
 import org.climbwright.gradient.cloudtop.CloudTop;
 import org.climbwright.gradient.leveling.LevelOffLead;
@@ -25,30 +27,18 @@ import org.climbwright.gradient.restriction.Level;
 import org.climbwright.gradient.restriction.Restriction;
 import org.climbwright.gradient.restriction.RestrictionOutcome;
 import org.climbwright.icing.IcingAnswer;
-import org.climbwright.icing.IcingRule;
 import org.climbwright.icing.IcingSpan;
 import org.climbwright.icing.ProtectionAdvice;
-import org.climbwright.icing.ProtectionPlan;
-import org.climbwright.icing.VisibleMoisture;
-import org.climbwright.path.ClimbRates;
 import org.climbwright.path.ClimbState;
-import org.climbwright.path.Scene;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.OutsideModelException;
-import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
 import org.climbwright.quantity.altitude.GeometricAltitude;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
-import org.climbwright.quantity.humidity.RelativeHumidity;
 import org.climbwright.quantity.path.GroundDistance;
-import org.climbwright.quantity.path.Mass;
-import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.pressure.AltimeterSetting;
-import org.climbwright.quantity.pressure.DifferentialPressure;
-import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.GeometricRate;
-import org.climbwright.quantity.speed.Mach;
 import org.climbwright.sounding.Sounding;
 import org.climbwright.sounding.SoundingLevel;
 import org.climbwright.sounding.UnobservedWind;
@@ -58,83 +48,7 @@ import org.junit.jupiter.api.Test;
 
 @DisplayName("A climb briefing")
 class ClimbBriefingTest {
-    private static final double NONE = Double.NaN;
-
-    /**
-     * Invented air: 2 °C at the ground, an inversion, a second and a third 0 °C level, no moisture
-     * aloft.
-     */
-    private static final Sounding AIR =
-            Sounding.of(
-                    "invented",
-                    "",
-                    List.of(
-                            level(1000, 100, 2, 1, 5),
-                            level(950, 530, -1, -1.5, 8),
-                            level(900, 980, 3, -5, 10),
-                            level(850, 1460, 1, -10, NONE),
-                            level(700, 3000, -8, -20, 20),
-                            level(500, 5550, -22, -40, 25),
-                            level(300, 9100, -46, NONE, 40),
-                            level(200, 11750, -56, NONE, 45)));
-
-    private static final ClimbRates RATES =
-            Scene.rates(Scene.row(-1000, 3000), Scene.row(20000, 2000), Scene.row(37000, 500));
-
     private final ClimbBriefing briefing = ClimbBriefing.of(plan(30000), AIR);
-
-    private static SoundingLevel level(
-            double hpa, double metres, double celsius, double dewCelsius, double southerlyMps) {
-        return SoundingLevel.ofSi(
-                hpa * 100.0,
-                metres,
-                celsius + 273.15,
-                dewCelsius + 273.15,
-                Double.isNaN(southerlyMps) ? NONE : 0.0,
-                southerlyMps);
-    }
-
-    private static List<ProtectionPlan> protection(double leastPercent) {
-        VisibleMoisture moisture =
-                VisibleMoisture.ofRelativeHumidity(RelativeHumidity.ofPercent(leastPercent));
-        return List.of(
-                ProtectionPlan.antiIce(
-                        IcingRule.engine(moisture), Duration.ofSeconds(10), Duration.ZERO));
-    }
-
-    private static ClimbPlan plan(double levelFeet) {
-        return ClimbPlan.of(
-                        new Aerodrome(
-                                "invented",
-                                GeopotentialAltitude.ofMetres(150),
-                                AltitudeOnQnh.ofFeet(5000),
-                                Optional.empty()),
-                        new ClimbMeans.Rates(RATES),
-                        Mass.ofKilograms(50000),
-                        new ScheduledSpeeds(
-                                CalibratedAirspeed.ofKnots(250),
-                                AltitudeOnQnh.ofFeet(10000),
-                                CalibratedAirspeed.ofKnots(290),
-                                Mach.of(0.7)),
-                        PressureAltitude.ofFeet(levelFeet),
-                        TrueDirection.ofDegrees(0))
-                .withIceProtection(protection(80));
-    }
-
-    private static PlannedCabin cabin(double scheduledPsi) {
-        return new PlannedCabin(
-                Optional.empty(),
-                new DifferentialLimits(
-                        DifferentialPressure.ofPoundsPerSquareInch(scheduledPsi),
-                        DifferentialPressure.ofPoundsPerSquareInch(scheduledPsi + 0.5),
-                        DifferentialPressure.ofPoundsPerSquareInch(-0.5)),
-                CabinRateLimits.ofCommonPractice(),
-                GeopotentialAltitude.ofMetres(100),
-                AltimeterSetting.ofHectopascals(1013.25),
-                AltitudeChange.ofFeet(0),
-                DifferentialPressure.ofPascals(0),
-                CabinPlan.Precedence.DIFFERENTIAL_FIRST);
-    }
 
     @Test
     @DisplayName("has the cabin at each check and at the top, from the field's pressure altitude")

@@ -56,4 +56,28 @@ class ClimbEffectsTest {
         assertThat(effects.ofDeviation(IsaDeviation.ofKelvins(0)).rate().inMetresPerSecond())
                 .isCloseTo(0.0, within(1e-9));
     }
+
+    @Test
+    @DisplayName(
+            "of bleed is the excess power that goes into it: less thrust and more drag, times"
+                    + " speed")
+    void bleed() {
+        ClimbConditions bled =
+                InventedAeroplanes.conditions(InventedAeroplanes.CALM)
+                        .withUse(EngineUse.climb(2).withBleed(Bleed.ENGINE_AND_AIRFRAME));
+        ClimbSpeed speed = ClimbSpeed.constant(CalibratedAirspeed.ofKnots(300));
+        ClimbEffects with = ClimbEffects.of(bled, LEVEL, Side.ABOVE, speed);
+        ClimbPoint without = effects.asItIs();
+        ClimbPoint bledPoint = with.asItIs();
+        double lessThrust = without.thrustN() - bledPoint.thrustN();
+        assertThat(lessThrust).isCloseTo(0.05 * without.thrustN(), within(1e-6));
+        // on a path less steep there is more lift, and more drag by it
+        double moreDrag = bledPoint.dragN() - without.dragN();
+        double taken =
+                (lessThrust + moreDrag)
+                        * without.trueAirspeed().inMetresPerSecond()
+                        / (60000.0 * 9.80665);
+        assertThat(with.powerTakenByBleedMps()).isCloseTo(taken, within(1e-12));
+        assertThat(effects.powerTakenByBleedMps()).isZero();
+    }
 }

@@ -1,0 +1,107 @@
+package org.climbwright.briefing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.climbwright.gradient.leveling.LevelOffLead;
+import org.climbwright.gradient.leveling.LevelOffRule;
+import org.climbwright.icing.ProtectionPeriod;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("What to expect and what to do on a climb, and by when")
+class ExpectationsTest {
+    private final ClimbBriefing briefing =
+            ClimbBriefing.of(
+                    BriefingScene.byThrust(30000)
+                            .withCabin(BriefingScene.cabin(8.0))
+                            .withLevelOff(
+                                    new PlannedLevelOff(
+                                            LevelOffRule.tradeFigure(), LevelOffLead.tenPercent())),
+                    BriefingScene.AIR);
+
+    private final List<Expectation> items = briefing.expectations();
+
+    private Expectation first(String what) {
+        return items.stream().filter(item -> item.what().contains(what)).findFirst().orElseThrow();
+    }
+
+    @Test
+    @DisplayName("is numbered from 1 in the order in which it is due")
+    void order() {
+        assertThat(items)
+                .extracting(Expectation::number)
+                .containsExactlyElementsOf(IntStream.rangeClosed(1, items.size()).boxed().toList());
+        assertThat(items).extracting(item -> item.due().timeS()).isSorted();
+        assertThat(items.get(0).what()).startsWith("climb begins");
+        assertThat(items.get(items.size() - 1).what()).startsWith("climb ends");
+    }
+
+    @Test
+    @DisplayName("has protection on by its lead before the conditions, and off where they end")
+    void protection() {
+        ProtectionPeriod period = briefing.iceProtection().get(0).periods().get(0);
+        assertThat(period.isOnBeforeClimb()).isTrue();
+        Expectation on = first("engine anti-ice on before the climb");
+        assertThat(on.kind()).isEqualTo(Expectation.Kind.DO);
+        assertThat(on.latest()).isEmpty();
+        assertThat(on.at()).isEqualTo(period.spans().get(0).entry());
+        assertThat(on.figure()).contains("total air temperature").contains("relative humidity");
+        assertThat(on.reason()).contains("common practice, no source");
+        assertThat(first("engine anti-ice off").at()).isEqualTo(period.off());
+    }
+
+    @Test
+    @DisplayName("has a lead that fits before the conditions as the latest point")
+    void latest() {
+        ClimbBriefing later =
+                ClimbBriefing.of(
+                        BriefingScene.byThrust(30000)
+                                .withTurbulence(
+                                        BriefingTurbulenceTest.plan(1000.0, Duration.ofSeconds(5))),
+                        BriefingTurbulenceTest.UNSTABLE);
+        Expectation belts =
+                later.expectations().stream()
+                        .filter(item -> item.what().equals("reason for the seat-belt sign"))
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(belts.at().timeS() - belts.due().timeS()).isCloseTo(5.0, within(1e-6));
+        assertThat(belts.figure()).contains("convective cloud");
+        assertThat(belts.reason()).contains("none of them says off");
+    }
+
+    @Test
+    @DisplayName(
+            "has changes of speed, the transition, 0 °C levels, checks with figures, the level-off")
+    void all() {
+        assertThat(first("accelerate").kind()).isEqualTo(Expectation.Kind.DO);
+        assertThat(first("hold the Mach number").figure()).contains("M0.700");
+        assertThat(first("set the altimeter to 1013.25 hPa").figure()).contains("5000");
+        assertThat(items.stream().filter(item -> item.what().startsWith("0 °C"))).hasSize(3);
+        Expectation check = first("check at 20000 ft");
+        assertThat(check.kind()).isEqualTo(Expectation.Kind.CHECK);
+        assertThat(check.figure()).contains("cabin at ").contains("psi").contains("fuel ");
+        assertThat(first("over invented point").figure()).contains("fuel ");
+        assertThat(first("reduce the rate").figure()).contains("ft to go");
+        assertThat(items.toString()).doesNotContain("-0.0 °C");
+    }
+
+    @Test
+    @DisplayName("says a condition that cannot be told as that, never as none")
+    void notKnown() {
+        Expectation unknown = first("engine icing conditions cannot be told");
+        assertThat(unknown.reason()).contains("not known is not \"no icing\"");
+    }
+
+    @Test
+    @DisplayName("of a table of rates has checks without fuel")
+    void byRates() {
+        List<Expectation> known =
+                ClimbBriefing.of(BriefingScene.plan(30000), BriefingScene.AIR).expectations();
+        assertThat(known).anyMatch(item -> item.what().startsWith("check at"));
+        assertThat(known).noneMatch(item -> item.figure().contains("fuel"));
+    }
+}

@@ -4,7 +4,7 @@
  *
  * <p>Start at {@link org.climbwright.atmosphere.Atmosphere}; each package is a chapter that uses
  * only the ones before it: atmosphere, sounding, airspeed, path, icing, turbulence, cabin,
- * gradient, performance, profile, briefing.
+ * gradient, performance, profile, briefing; working shows how a figure came about.
  */
 @SuppressWarnings("requires-automatic") // Commons Math has no descriptor, and is needed by who asks
 module org.climbwright.core {
@@ -38,4 +38,5 @@ module org.climbwright.core {
     exports org.climbwright.sounding.surface;
     exports org.climbwright.turbulence;
     exports org.climbwright.turbulence.convection;
+    exports org.climbwright.working;
 }

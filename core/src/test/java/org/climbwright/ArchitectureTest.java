@@ -42,7 +42,8 @@ class ArchitectureTest {
                     "gradient",
                     "performance",
                     "profile",
-                    "briefing");
+                    "briefing",
+                    "working");
 
     /** Math functions that the language fixes to the last bit. */
     private static final Set<String> EXACT =
@@ -166,6 +167,16 @@ class ArchitectureTest {
                     .should()
                     .dependOnClassesThat()
                     .resideInAPackage("org.climbwright.sounding..");
+
+    /** Beside the briefing: neither uses the other. */
+    @ArchTest
+    static final ArchRule workingsKnowNoBriefing =
+            noClasses()
+                    .that()
+                    .resideInAPackage("org.climbwright.working..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("org.climbwright.briefing..");
 
     /** The four questions of a climb are each on its own. */
     @ArchTest

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import org.climbwright.path.ClimbState;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
 import org.climbwright.quantity.temperature.TotalAirTemperature;
@@ -192,6 +193,40 @@ public final class IcingRule implements Serializable {
      */
     public String basis() {
         return basis;
+    }
+
+    /**
+     * Returns the threshold of total air temperature.
+     *
+     * @return the highest at which the conditions hold; empty where the rule has none
+     */
+    public Optional<TotalAirTemperature> warmestTotal() {
+        return Double.isNaN(warmestTotalK)
+                ? Optional.empty()
+                : Optional.of(TotalAirTemperature.ofKelvins(warmestTotalK));
+    }
+
+    /**
+     * Returns the threshold of static air temperature.
+     *
+     * @return the highest at which the conditions hold; empty where the rule has none
+     */
+    public Optional<StaticAirTemperature> warmestStatic() {
+        return Double.isNaN(warmestStaticK)
+                ? Optional.empty()
+                : Optional.of(StaticAirTemperature.ofKelvins(warmestStaticK));
+    }
+
+    /**
+     * Returns the end towards the cold.
+     *
+     * @return the lowest static air temperature at which the conditions hold; empty where the rule
+     *     has none
+     */
+    public Optional<StaticAirTemperature> coldest() {
+        return Double.isNaN(coldestK)
+                ? Optional.empty()
+                : Optional.of(StaticAirTemperature.ofKelvins(coldestK));
     }
 
     /**

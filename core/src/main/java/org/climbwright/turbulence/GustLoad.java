@@ -117,6 +117,33 @@ public final class GustLoad implements Serializable {
     }
 
     /**
+     * Returns the wing loading.
+     *
+     * @return weight over wing area [N/m²]
+     */
+    public double wingLoadingPa() {
+        return wingLoadingPa;
+    }
+
+    /**
+     * Returns the chord.
+     *
+     * @return mean geometric chord [m]
+     */
+    public double chordM() {
+        return chordM;
+    }
+
+    /**
+     * Returns the lift slope.
+     *
+     * @return slope of the lift coefficient [1/rad]
+     */
+    public double liftSlopePerRad() {
+        return liftSlopePerRad;
+    }
+
+    /**
      * Tells whether there is an aeroplane of such figures here.
      *
      * @param wingLoadingPa weight over wing area [N/m²]

@@ -53,11 +53,11 @@ public final class AtmosphereWorking {
         double temperatureK = aerodrome.inKelvins();
         Sheet sheet =
                 new Sheet(
-                        "How much does "
-                                + Reading.celsius(temperatureK)
-                                + " on the aerodrome take off a published "
+                        "How much must be added to a published "
                                 + Reading.feet(publishedM)
-                                + ", and from which datum?");
+                                + " at "
+                                + Reading.celsius(temperatureK)
+                                + " on the aerodrome, and from which datum does that count?");
         seaLevel(sheet, "published altitude", "A", publishedM);
         seaLevel(sheet, "elevation of the aerodrome", "E", elevationM);
         sheet.given(
@@ -77,7 +77,14 @@ public final class AtmosphereWorking {
                 heightM,
                 "definition of a height");
         double correctionM = ColdAir.aerodromeCorrection(heightM, temperatureK, elevationM);
-        correction(sheet, "Correction to add", "C", "h", "E", correctionM);
+        correction(
+                sheet,
+                "Correction to add",
+                "C",
+                "h",
+                "T - 273.15 + 0.00198 / 0.3048 · E",
+                "(h + E)",
+                correctionM);
         double fromSeaM = ColdAir.aerodromeCorrection(publishedM, temperatureK, 0.0);
         correction(
                 sheet,
@@ -85,7 +92,8 @@ public final class AtmosphereWorking {
                         + " level that is as cold",
                 "Csea",
                 "A",
-                "0",
+                "T - 273.15",
+                "A",
                 fromSeaM);
         errorLines(sheet, publishedM, elevationM, heightM, temperatureK);
         GeopotentialAltitude flown = published.plus(AltitudeChange.ofMetres(correctionM));
@@ -133,7 +141,7 @@ public final class AtmosphereWorking {
                                 + Reading.feet(correctionM)
                                 + " and show "
                                 + Reading.feet(flown.inMetres())
-                                + "; the cold stands in the air above the aerodrome only."
+                                + "; only the cold air between aerodrome and aeroplane counts."
                         : "The air is not colder than standard: nothing is added, and nothing is"
                                 + " ever taken off.");
         sheet.answer(
@@ -146,28 +154,27 @@ public final class AtmosphereWorking {
         sheet.given(name, symbol, metres, "m", Reading.feet(metres), "mean sea level");
     }
 
+    /** With the aerodrome temperature reduced to sea level [°C], and the top of the air [m]. */
     private static void correction(
             Sheet sheet,
             String what,
             String symbol,
             String height,
-            String elevation,
+            String reduced,
+            String top,
             double metres) {
-        String above = "0.00198 / 0.3048 · " + elevation;
         length(
                 sheet,
                 what,
                 symbol,
                 height
-                        + " · (15 - (T - 273.15 + "
-                        + above
-                        + ")) / (273 + T - 273.15 + "
-                        + above
-                        + " - 0.5 · 0.00198 / 0.3048 · ("
-                        + height
-                        + " + "
-                        + elevation
-                        + "))",
+                        + " · (15 - ("
+                        + reduced
+                        + ")) / (273 + "
+                        + reduced
+                        + " - 0.5 · 0.00198 / 0.3048 · "
+                        + top
+                        + ")",
                 metres,
                 "ICAO Doc 8168, volume I, part III, section 1, chapter 4, as quoted in a forum of"
                         + " pilots");
@@ -197,9 +204,9 @@ public final class AtmosphereWorking {
                         .at(level);
         Sheet sheet =
                 new Sheet(
-                        "What are the two meanings of "
+                        "What are the two meanings of a deviation from standard of "
                                 + Reading.kelvins(kelvins)
-                                + " above standard at "
+                                + " at "
                                 + Reading.feet(levelM)
                                 + "?");
         sheet.given(

@@ -74,8 +74,8 @@ public final class CabinWorking {
                         + Reading.hectopascals(StandardAir.pressureFromAltitude(altitudeM))
                         + " outside.");
         sheet.limit(
-                "Both altitudes count from the 1013.25 hPa level; a cabin altitude that is set to"
-                        + " QNH reads otherwise.");
+                "Both altitudes count from the 1013.25 hPa level, and standard air is meant for"
+                        + " both.");
         return sheet.working();
     }
 }

@@ -1,6 +1,7 @@
 package org.climbwright.working;
 
 import org.climbwright.gradient.ClimbGradient;
+import org.climbwright.gradient.RoundedUp;
 import org.climbwright.gradient.WindGradients;
 import org.climbwright.gradient.leveling.LevelOffRule;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -99,9 +100,14 @@ public final class GradientWorking {
                         + ", and "
                         + Reading.percent(airGradient)
                         + " through the air.");
+        GeometricRate read = RoundedUp.of(rate, GeometricRate.ofFeetPerMinute(50));
         sheet.answer(
-                "Percent times knots is 1.25 % too little for feet per minute, on the unsafe"
-                        + " side.");
+                "Rounded up to 50 ft/min, as an instrument is read: "
+                        + Reading.feetPerMinute(read.inMetresPerSecond())
+                        + ".");
+        sheet.answer(
+                "Percent times knots of ground speed is 1.25 % too little for feet per minute, on"
+                        + " the unsafe side.");
         sheet.limit(
                 "The rate is one in true height; the instrument shows less in warm air and more in"
                         + " cold air.");

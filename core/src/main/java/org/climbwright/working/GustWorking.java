@@ -84,7 +84,12 @@ public final class GustWorking {
                 FormulaText.rounded(loadingPa) + " N/m²",
                 "weight over wing area");
         sheet.given(
-                "mean geometric chord", "c", wing.chordM(), "m", Reading.feet(wing.chordM()), "");
+                "mean geometric chord",
+                "c",
+                wing.chordM(),
+                "m",
+                FormulaText.rounded(wing.chordM()) + " m",
+                "");
         double slope = wing.liftSlopePerRad();
         sheet.given("slope of the lift curve", "a", slope, "1/rad", slope + " per radian", "");
         double density = air.densityKgPerM3();

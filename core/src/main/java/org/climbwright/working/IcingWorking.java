@@ -2,7 +2,6 @@ package org.climbwright.working;
 
 import java.util.List;
 import org.climbwright.airspeed.TotalTemperature;
-import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingRule;
 import org.climbwright.path.ClimbState;
 import org.climbwright.sounding.Sounding;
@@ -72,7 +71,7 @@ public final class IcingWorking {
             lines(sheet, i + 1, points.get(i), onK);
         }
         for (ClimbState point : points) {
-            sheet.answer(answer(rule.at(point), point));
+            sheet.answer(answer(rule, onK, point));
         }
         sheet.answer(
                 "A gauge of total air temperature decides when it begins, since that is what intake"
@@ -121,21 +120,38 @@ public final class IcingWorking {
                 TOTAL);
     }
 
-    private static String answer(IcingAnswer answer, ClimbState point) {
+    private static String answer(IcingRule rule, double onK, ClimbState point) {
+        double totalK = point.totalAirTemperature().inKelvins();
+        double staticK = point.air().temperatureK();
+        boolean isWarm = totalK > onK;
+        String against =
+                rule.coldest()
+                        .map(
+                                coldest ->
+                                        (staticK < coldest.inKelvins() ? "below " : "not below ")
+                                                + Reading.celsius(coldest.inKelvins()))
+                        .orElse("with no end of the rule towards the cold");
         return "At "
                 + Reading.feet(point.pressureAltitude().inMetres())
                 + " total air temperature is "
-                + Reading.celsius(point.totalAirTemperature().inKelvins())
-                + " and static "
-                + Reading.celsius(point.air().temperatureK())
+                + Reading.celsius(totalK)
+                + (isWarm ? ", above " : ", not above ")
+                + Reading.celsius(onK)
+                + ", and static "
+                + Reading.celsius(staticK)
+                + ", "
+                + against
                 + ": "
-                + switch (answer) {
+                + switch (rule.at(point)) {
                     case CONDITIONS -> "icing conditions by the rule.";
                     case NOT_KNOWN -> "cold enough, but whether there is moisture is not known.";
                     case COLDER_THAN_THE_RULE ->
-                            "visible moisture, colder than the rule speaks of; ice crystals are"
-                                    + " possible.";
-                    case NOT_MET -> "too warm by the rule, or no visible moisture.";
+                            "visible moisture colder than the rule speaks of, where ice crystals"
+                                    + " are possible.";
+                    case NOT_MET ->
+                            isWarm
+                                    ? "the rule is not met."
+                                    : "the rule is not met, for want of visible moisture.";
                 };
     }
 

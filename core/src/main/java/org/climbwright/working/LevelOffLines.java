@@ -47,7 +47,8 @@ final class LevelOffLines {
         answer(sheet, plan);
         sheet.limit(
                 "No time to respond is in it, of a pilot or of a control system. A rate that keeps"
-                    + " a rule does not mean that no other aeroplane is there. The rule applies: "
+                        + " a rule does not mean that no other aeroplane is there. Condition of the"
+                        + " rule: "
                         + rule.condition()
                         + ".");
         return sheet.working();
@@ -78,7 +79,8 @@ final class LevelOffLines {
                 "m/s",
                 Reading.feetPerMinute(largestMps),
                 plan.rule().source());
-        sheet.given("lead", "P", percent, "%", percent + " %", "height in feet of ft/min");
+        sheet.given(
+                "lead", "P", percent, "%", percent + " %", "share of what is climbed in a minute");
     }
 
     private static void leadLines(Sheet sheet, LevelOffPlan plan, double percent) {

@@ -2,6 +2,11 @@ package org.climbwright.working;
 
 /** A working as a page of Markdown; formulas stand as code, so that no sign of theirs is markup. */
 final class MarkdownPage {
+    private static final String UNITS =
+            "Formulas take SI numbers: 1 ft is 0.3048 m, 1 NM is 1852 m, 1 kn is 1852/3600 m/s, 1"
+                + " psi is 6894.757 Pa, and 0 °C is 273.15 K. Numbers are put in rounded to seven"
+                + " digits, for reading; results come from unrounded ones.";
+
     private final Working working;
     private final StringBuilder text = new StringBuilder();
 
@@ -14,6 +19,7 @@ final class MarkdownPage {
         text.append("| what | reading | symbol | in the formulas | counts from, or is from |\n");
         text.append("| --- | --- | --- | --- | --- |\n");
         working.inputs().forEach(this::input);
+        text.append('\n').append(UNITS).append('\n');
         text.append("\n## Working\n");
         for (int i = 0; i < working.steps().size(); i++) {
             step(i + 1, working.steps().get(i));

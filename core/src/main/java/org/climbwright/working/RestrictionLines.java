@@ -2,6 +2,7 @@ package org.climbwright.working;
 
 import org.climbwright.atmosphere.altimetry.VerticalRates;
 import org.climbwright.gradient.ClimbGradient;
+import org.climbwright.gradient.RoundedUp;
 import org.climbwright.gradient.restriction.ClimbRequirement;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.AltitudeChange;
@@ -197,6 +198,19 @@ final class RestrictionLines {
     private static void answer(Sheet sheet, Question asked, double atM) {
         double levelM = asked.level().inMetres();
         boolean isReached = atM >= levelM;
+        PressureAltitudeRate required =
+                PressureAltitudeRate.ofMetresPerSecond(
+                        ClimbRequirement.instrumentRate(
+                                asked.from().inMetres(),
+                                levelM,
+                                asked.distance().inMetres(),
+                                asked.groundSpeed().inMetresPerSecond()));
+        PressureAltitudeRate read =
+                RoundedUp.of(required, PressureAltitudeRate.ofFeetPerMinute(50));
+        sheet.answer(
+                "It takes "
+                        + Reading.feetPerMinute(read.inMetresPerSecond())
+                        + " on the mean, rounded up to 50 ft/min.");
         sheet.answer(
                 "By these figures the altimeter shows "
                         + Reading.feet(atM)

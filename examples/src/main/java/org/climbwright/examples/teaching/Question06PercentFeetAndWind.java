@@ -27,7 +27,7 @@ public final class Question06PercentFeetAndWind {
             Working working = GradientWorking.rateForGradient(gradient, tas, wind);
             System.out.printf(
                     Locale.ROOT,
-                    "wind along the track %+.0f kn: %.0f ft/NM take %.0f ft/min%n",
+                    "wind along the track %.0f kn: %.0f ft/NM take %.0f ft/min%n",
                     knots,
                     working.value("Gf"),
                     working.value("Rf"));

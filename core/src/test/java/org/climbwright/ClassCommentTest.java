@@ -79,6 +79,7 @@ class ClassCommentTest {
             import org.climbwright.sounding.surface.*;
             import org.climbwright.turbulence.*;
             import org.climbwright.turbulence.convection.*;
+            import org.climbwright.working.*;
             """;
 
     /** A block of code under a class comment. */
@@ -237,7 +238,8 @@ class ClassCommentTest {
                         "UsefulConsciousnessTable",
                         "Visibility",
                         "Wind",
-                        "WindGradients");
+                        "WindGradients",
+                        "Working");
     }
 
     static List<Example> examples() throws IOException {

@@ -3,6 +3,7 @@ package org.climbwright.working;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.altimetry.ColdAir;
+import org.climbwright.gradient.RoundedUp;
 import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
@@ -11,6 +12,7 @@ import org.climbwright.quantity.temperature.IsaDeviation;
 import org.climbwright.quantity.temperature.IsaDeviationAtAltitude;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
 import org.climbwright.quantity.temperature.TemperatureDifference;
+import org.climbwright.unit.UnitScale;
 
 /**
  * Workings of air off standard: what a cold day does to an altimeter, and the two meanings of a
@@ -144,6 +146,11 @@ public final class AtmosphereWorking {
                                 + "; only the cold air between aerodrome and aeroplane counts."
                         : "The air is not colder than standard: nothing is added, and nothing is"
                                 + " ever taken off.");
+        if (correctionM > 0.0) {
+            double tensM = RoundedUp.of(correctionM, UnitScale.FOOT.toSi(10.0));
+            sheet.answer(
+                    "Rounded up to 10 ft, as the published table is: " + Reading.feet(tensM) + ".");
+        }
         sheet.answer(
                 "Counted from the sea it would come to "
                         + Reading.feet(fromSeaM)

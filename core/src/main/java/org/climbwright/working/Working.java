@@ -13,9 +13,9 @@ import java.util.Objects;
  * <pre>{@code
  * Working working = AirspeedWorking.casToMachAndTas(
  *         CalibratedAirspeed.ofKnots(290), PressureAltitude.ofFeet(30000), Atmosphere.standard());
- * working.value("M")                      // 0.7667…
+ * working.value("M")                      // 0.7664…
+ * working.value("TAS")                    // 232.37…, m/s
  * working.steps().get(3).formula()        // "√(5 · ((qc / p + 1)^(2 / 7) - 1))"
- * working.answer().get(0).length() > 0    // true
  * }</pre>
  *
  * <p>Numbers are put into a formula rounded for reading, to seven digits; the result is the

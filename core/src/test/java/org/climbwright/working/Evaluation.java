@@ -164,8 +164,7 @@ final class Evaluation {
         double size = Math.abs(a.value());
         double ofBase = Math.abs(b.value()) * StrictMath.pow(size, b.value() - 1.0) * a.error();
         // a negative number or nothing has whole powers only, which are exact
-        double ofPower =
-                a.value() > 0.0 ? Math.abs(power * StrictMath.log(size)) * b.error() : 0.0;
+        double ofPower = a.value() > 0.0 ? Math.abs(power * StrictMath.log(size)) * b.error() : 0.0;
         return new Bounded(power, ofBase + ofPower).rounded();
     }
 }

@@ -17,6 +17,7 @@ module org.climbwright.core {
     exports org.climbwright.atmosphere.altimetry;
     exports org.climbwright.atmosphere.wind;
     exports org.climbwright.briefing;
+    exports org.climbwright.briefing.plan;
     exports org.climbwright.cabin;
     exports org.climbwright.cabin.dynamics;
     exports org.climbwright.cabin.exposure;

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
+import org.climbwright.briefing.plan.ClimbMeans;
 import org.climbwright.cabin.CabinState;
 import org.climbwright.cabin.ExpectedCabin;
 import org.climbwright.gradient.restriction.Level;

@@ -8,6 +8,8 @@ import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
+import org.climbwright.briefing.plan.ClimbMeans;
+import org.climbwright.briefing.plan.ClimbPlan;
 import org.climbwright.cabin.CabinState;
 import org.climbwright.gradient.cloudtop.CloudTop;
 import org.climbwright.gradient.leveling.LevelOffPlan;

@@ -8,6 +8,8 @@ import java.util.function.Function;
 import org.climbwright.airspeed.Airspeeds;
 import org.climbwright.airspeed.SpeedLimits;
 import org.climbwright.atmosphere.AirState;
+import org.climbwright.briefing.plan.ClimbMeans;
+import org.climbwright.briefing.plan.PlannedTurbulence;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.SpeedSchedule;
 import org.climbwright.performance.AeroplaneLimits;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.wind.Winds;
+import org.climbwright.briefing.plan.PlannedTurbulence;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;

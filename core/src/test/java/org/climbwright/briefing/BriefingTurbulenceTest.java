@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import org.climbwright.briefing.plan.PlannedTurbulence;
 import org.climbwright.quantity.OutsideModelException;
 import org.climbwright.sounding.Sounding;
 import org.climbwright.turbulence.convection.ParcelAscent;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.climbwright.briefing.plan.PlannedLevelOff;
 import org.climbwright.gradient.leveling.LevelOffLead;
 import org.climbwright.gradient.leveling.LevelOffRule;
 import org.climbwright.icing.ProtectionPeriod;

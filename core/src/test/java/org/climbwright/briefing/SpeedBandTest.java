@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.climbwright.airspeed.Airspeeds;
+import org.climbwright.briefing.plan.PlannedTurbulence;
 import org.climbwright.path.SpeedSchedule;
 import org.climbwright.performance.InventedAeroplanes;
 import org.climbwright.performance.ceiling.BuffetMargin;

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.climbwright.briefing.ClimbBriefing;
-import org.climbwright.briefing.ClimbPlan;
+import org.climbwright.briefing.plan.ClimbPlan;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.sounding.ReadingProblem;
 import org.climbwright.sounding.Sounding;

@@ -2,7 +2,7 @@ package org.climbwright.examples.briefing;
 
 import java.io.PrintStream;
 import java.util.function.Supplier;
-import org.climbwright.briefing.Aerodrome;
+import org.climbwright.briefing.plan.Aerodrome;
 import org.climbwright.sounding.ReadingProblem;
 import org.climbwright.sounding.Sounding;
 import org.climbwright.sounding.surface.ReportedQnh;

@@ -10,7 +10,7 @@ import org.climbwright.briefing.BriefingLevel;
 import org.climbwright.briefing.CabinBriefing;
 import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.briefing.ClimbEvent;
-import org.climbwright.briefing.ClimbPlan;
+import org.climbwright.briefing.plan.ClimbPlan;
 import org.climbwright.cabin.CabinPlan;
 import org.climbwright.cabin.CabinState;
 import org.climbwright.gradient.cloudtop.CloudTop;

@@ -1,4 +1,4 @@
-package org.climbwright.briefing;
+package org.climbwright.briefing.plan;
 
 import java.time.Duration;
 import java.util.Objects;

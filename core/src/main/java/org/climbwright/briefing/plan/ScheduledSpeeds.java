@@ -1,4 +1,4 @@
-package org.climbwright.briefing;
+package org.climbwright.briefing.plan;
 
 import java.util.Objects;
 import org.climbwright.atmosphere.altimetry.Altimetry;
@@ -37,11 +37,24 @@ public record ScheduledSpeeds(
         Objects.requireNonNull(mach, "mach");
     }
 
-    boolean limitBinds() {
+    /**
+     * Tells whether the limit is slower than the speed above it.
+     *
+     * @return true if the climb is slower below the limit's altitude
+     */
+    public boolean limitBinds() {
         return limit.compareTo(calibratedAirspeed) < 0;
     }
 
-    SpeedSchedule on(AltimeterSetting qnh) {
+    /**
+     * Returns these speeds by pressure altitude.
+     *
+     * @param qnh altimeter setting of the day
+     * @return the schedule
+     * @throws org.climbwright.quantity.OutsideModelException if the limit's altitude is out of
+     *     range
+     */
+    public SpeedSchedule on(AltimeterSetting qnh) {
         return SpeedSchedule.of(calibratedAirspeed, mach)
                 .withLimit(limit, Altimetry.pressureAltitude(limitBelow, qnh));
     }

@@ -1,4 +1,4 @@
-package org.climbwright.briefing;
+package org.climbwright.briefing.plan;
 
 import java.util.Objects;
 import java.util.Optional;

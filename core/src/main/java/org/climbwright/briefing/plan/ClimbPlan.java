@@ -1,8 +1,9 @@
-package org.climbwright.briefing;
+package org.climbwright.briefing.plan;
 
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.climbwright.gradient.restriction.Restriction;
 import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -126,21 +127,7 @@ public record ClimbPlan(
      * @return a copy that differs in it
      */
     public ClimbPlan withAerodrome(Aerodrome other) {
-        return new ClimbPlan(
-                other,
-                means,
-                mass,
-                speeds,
-                level,
-                track,
-                iceProtection,
-                cabin,
-                restrictions,
-                levelOff,
-                cloud,
-                turbulence,
-                unobservedWind,
-                smallestInversion);
+        return changed(draft -> draft.aerodrome = other);
     }
 
     /**
@@ -150,21 +137,7 @@ public record ClimbPlan(
      * @return a copy that differs in it
      */
     public ClimbPlan withIceProtection(List<ProtectionPlan> other) {
-        return new ClimbPlan(
-                aerodrome,
-                means,
-                mass,
-                speeds,
-                level,
-                track,
-                other,
-                cabin,
-                restrictions,
-                levelOff,
-                cloud,
-                turbulence,
-                unobservedWind,
-                smallestInversion);
+        return changed(draft -> draft.iceProtection = other);
     }
 
     /**
@@ -174,21 +147,7 @@ public record ClimbPlan(
      * @return a copy that differs in it
      */
     public ClimbPlan withCabin(PlannedCabin other) {
-        return new ClimbPlan(
-                aerodrome,
-                means,
-                mass,
-                speeds,
-                level,
-                track,
-                iceProtection,
-                Optional.of(other),
-                restrictions,
-                levelOff,
-                cloud,
-                turbulence,
-                unobservedWind,
-                smallestInversion);
+        return changed(draft -> draft.cabin = Optional.of(other));
     }
 
     /**
@@ -198,21 +157,7 @@ public record ClimbPlan(
      * @return a copy that differs in it
      */
     public ClimbPlan withUnobservedWind(UnobservedWind other) {
-        return new ClimbPlan(
-                aerodrome,
-                means,
-                mass,
-                speeds,
-                level,
-                track,
-                iceProtection,
-                cabin,
-                restrictions,
-                levelOff,
-                cloud,
-                turbulence,
-                other,
-                smallestInversion);
+        return changed(draft -> draft.unobservedWind = other);
     }
 
     /**
@@ -222,21 +167,7 @@ public record ClimbPlan(
      * @return a copy that differs in it
      */
     public ClimbPlan withSmallestInversion(TemperatureDifference other) {
-        return new ClimbPlan(
-                aerodrome,
-                means,
-                mass,
-                speeds,
-                level,
-                track,
-                iceProtection,
-                cabin,
-                restrictions,
-                levelOff,
-                cloud,
-                turbulence,
-                unobservedWind,
-                other);
+        return changed(draft -> draft.smallestInversion = other);
     }
 
     /**
@@ -246,21 +177,7 @@ public record ClimbPlan(
      * @return a copy that differs in it
      */
     public ClimbPlan withRestrictions(List<Restriction> other) {
-        return new ClimbPlan(
-                aerodrome,
-                means,
-                mass,
-                speeds,
-                level,
-                track,
-                iceProtection,
-                cabin,
-                other,
-                levelOff,
-                cloud,
-                turbulence,
-                unobservedWind,
-                smallestInversion);
+        return changed(draft -> draft.restrictions = other);
     }
 
     /**
@@ -270,21 +187,7 @@ public record ClimbPlan(
      * @return a copy that differs in it
      */
     public ClimbPlan withLevelOff(PlannedLevelOff other) {
-        return new ClimbPlan(
-                aerodrome,
-                means,
-                mass,
-                speeds,
-                level,
-                track,
-                iceProtection,
-                cabin,
-                restrictions,
-                Optional.of(other),
-                cloud,
-                turbulence,
-                unobservedWind,
-                smallestInversion);
+        return changed(draft -> draft.levelOff = Optional.of(other));
     }
 
     /**
@@ -294,21 +197,7 @@ public record ClimbPlan(
      * @return a copy that differs in it
      */
     public ClimbPlan withCloud(PlannedCloud other) {
-        return new ClimbPlan(
-                aerodrome,
-                means,
-                mass,
-                speeds,
-                level,
-                track,
-                iceProtection,
-                cabin,
-                restrictions,
-                levelOff,
-                Optional.of(other),
-                turbulence,
-                unobservedWind,
-                smallestInversion);
+        return changed(draft -> draft.cloud = Optional.of(other));
     }
 
     /**
@@ -318,20 +207,65 @@ public record ClimbPlan(
      * @return a copy that differs in it
      */
     public ClimbPlan withTurbulence(PlannedTurbulence other) {
-        return new ClimbPlan(
-                aerodrome,
-                means,
-                mass,
-                speeds,
-                level,
-                track,
-                iceProtection,
-                cabin,
-                restrictions,
-                levelOff,
-                cloud,
-                Optional.of(other),
-                unobservedWind,
-                smallestInversion);
+        return changed(draft -> draft.turbulence = Optional.of(other));
+    }
+
+    private ClimbPlan changed(Consumer<Draft> change) {
+        Draft draft = new Draft(this);
+        change.accept(draft);
+        return draft.plan();
+    }
+
+    /** A plan in the making, so that a copy names what differs and nothing else. */
+    private static final class Draft {
+        private Aerodrome aerodrome;
+        private ClimbMeans means;
+        private Mass mass;
+        private ScheduledSpeeds speeds;
+        private PressureAltitude level;
+        private TrueDirection track;
+        private List<ProtectionPlan> iceProtection;
+        private Optional<PlannedCabin> cabin;
+        private List<Restriction> restrictions;
+        private Optional<PlannedLevelOff> levelOff;
+        private Optional<PlannedCloud> cloud;
+        private Optional<PlannedTurbulence> turbulence;
+        private UnobservedWind unobservedWind;
+        private TemperatureDifference smallestInversion;
+
+        Draft(ClimbPlan plan) {
+            aerodrome = plan.aerodrome;
+            means = plan.means;
+            mass = plan.mass;
+            speeds = plan.speeds;
+            level = plan.level;
+            track = plan.track;
+            iceProtection = plan.iceProtection;
+            cabin = plan.cabin;
+            restrictions = plan.restrictions;
+            levelOff = plan.levelOff;
+            cloud = plan.cloud;
+            turbulence = plan.turbulence;
+            unobservedWind = plan.unobservedWind;
+            smallestInversion = plan.smallestInversion;
+        }
+
+        ClimbPlan plan() {
+            return new ClimbPlan(
+                    aerodrome,
+                    means,
+                    mass,
+                    speeds,
+                    level,
+                    track,
+                    iceProtection,
+                    cabin,
+                    restrictions,
+                    levelOff,
+                    cloud,
+                    turbulence,
+                    unobservedWind,
+                    smallestInversion);
+        }
     }
 }

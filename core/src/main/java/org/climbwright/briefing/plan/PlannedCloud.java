@@ -1,4 +1,4 @@
-package org.climbwright.briefing;
+package org.climbwright.briefing.plan;
 
 import java.util.Objects;
 import java.util.Optional;
@@ -27,8 +27,13 @@ public record PlannedCloud(CloudAhead cloud, Optional<AltitudeChange> clearance)
         Objects.requireNonNull(clearance, "clearance");
     }
 
-    /** What a climb makes of it. */
-    CloudTop along(ClimbPath path) {
+    /**
+     * Returns what a climb makes of it.
+     *
+     * @param path the climb
+     * @return the answer, with no verdict where there is no clearance
+     */
+    public CloudTop along(ClimbPath path) {
         return clearance
                 .map(wanted -> CloudTop.along(path, cloud, wanted))
                 .orElseGet(() -> CloudTop.along(path, cloud));

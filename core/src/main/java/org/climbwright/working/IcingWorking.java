@@ -24,7 +24,7 @@ public final class IcingWorking {
      * Shows what a rule for icing conditions makes of some points of a climb: cold enough by total
      * air temperature, and too cold by static.
      *
-     * <p>Symbols: TATon and, where the rule has such an end, SAToff given, and Tn and Mn for the
+     * <p>Symbols: TATon and, where the rule has them, SATon and SAToff given, and Tn and Mn for the
      * n-th point; TATn found, and SATonn, the static air temperature at which the rule begins at
      * that Mach number.
      *
@@ -54,6 +54,17 @@ public final class IcingWorking {
                 "K",
                 Reading.celsius(onK),
                 rule.basis());
+        rule.warmestStatic()
+                .ifPresent(
+                        warmest ->
+                                sheet.given(
+                                        "static air temperature of the rule, at or below, which"
+                                                + " suffices too",
+                                        "SATon",
+                                        warmest.inKelvins(),
+                                        "K",
+                                        Reading.celsius(warmest.inKelvins()),
+                                        rule.basis()));
         rule.coldest()
                 .ifPresent(
                         coldest ->
@@ -123,23 +134,29 @@ public final class IcingWorking {
     private static String answer(IcingRule rule, double onK, ClimbState point) {
         double totalK = point.totalAirTemperature().inKelvins();
         double staticK = point.air().temperatureK();
-        boolean isWarm = totalK > onK;
+        boolean isTotalCold = totalK <= onK;
+        boolean isStaticCold =
+                rule.warmestStatic().map(warmest -> staticK <= warmest.inKelvins()).orElse(false);
         String against =
-                rule.coldest()
-                        .map(
-                                coldest ->
-                                        (staticK < coldest.inKelvins() ? "below " : "not below ")
-                                                + Reading.celsius(coldest.inKelvins()))
-                        .orElse("with no end of the rule towards the cold");
+                rule.warmestStatic()
+                                .map(warmest -> ", " + than(staticK, warmest.inKelvins()))
+                                .orElse("")
+                        + rule.coldest()
+                                .map(
+                                        coldest ->
+                                                (staticK < coldest.inKelvins()
+                                                                ? ", below "
+                                                                : ", not below ")
+                                                        + Reading.celsius(coldest.inKelvins()))
+                                .orElse("");
         return "At "
                 + Reading.feet(point.pressureAltitude().inMetres())
                 + " total air temperature is "
                 + Reading.celsius(totalK)
-                + (isWarm ? ", above " : ", not above ")
-                + Reading.celsius(onK)
+                + ", "
+                + than(totalK, onK)
                 + ", and static "
                 + Reading.celsius(staticK)
-                + ", "
                 + against
                 + ": "
                 + switch (rule.at(point)) {
@@ -149,10 +166,14 @@ public final class IcingWorking {
                             "visible moisture colder than the rule speaks of, where ice crystals"
                                     + " are possible.";
                     case NOT_MET ->
-                            isWarm
-                                    ? "the rule is not met."
-                                    : "the rule is not met, for want of visible moisture.";
+                            isTotalCold || isStaticCold
+                                    ? "the rule is not met, for want of visible moisture."
+                                    : "the rule is not met.";
                 };
+    }
+
+    private static String than(double kelvins, double warmestK) {
+        return (kelvins <= warmestK ? "not above " : "above ") + Reading.celsius(warmestK);
     }
 
     /**

@@ -153,6 +153,14 @@ class AirWorkingPropertyTest {
                 .isEqualTo(TotalTemperature.fromMach(mach, air.temperatureK(), 1.0));
         assertThat(working.value("SATon1"))
                 .isEqualTo(TotalTemperature.staticFromMach(283.15, mach, 1.0));
+        Working regulation =
+                IcingWorking.totalOnStaticOff(
+                        IcingRule.airframe(
+                                VisibleMoisture.ofRelativeHumidity(RelativeHumidity.ofPercent(80))),
+                        List.of(point));
+        assertThat(regulation.value("SATon")).isEqualTo(278.15);
+        assertThat(regulation.answer().get(0).endsWith("moisture is not known."))
+                .isEqualTo(working.value("TAT1") <= 283.15 || air.temperatureK() <= 278.15);
         // humidity is not known in this air, so that cold air has no answer
         assertThat(working.answer().get(0))
                 .endsWith(

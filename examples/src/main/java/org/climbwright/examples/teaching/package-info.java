@@ -1,6 +1,7 @@
 /**
  * Twelve questions of a course on the climb, each a program that prints a short answer and then its
- * working, line by line. To be copied: each file stands alone. Aeroplanes and clouds are invented.
+ * working, line by line. To be copied: each file stands alone. Aeroplanes, climbs and clouds are
+ * invented; the sounding of question 5 was observed.
  *
  * <ol>
  *   <li>{@link org.climbwright.examples.teaching.Question01CasToMachAndTas}

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.briefing.plan.ClimbPlan;
+import org.climbwright.briefing.ClimbPlan;
+import org.climbwright.examples.page.BriefingPage;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.sounding.ReadingProblem;
 import org.climbwright.sounding.Sounding;
@@ -30,7 +32,8 @@ public final class Main implements Callable<Integer> {
     /** How the briefing is written. */
     enum Format {
         TEXT,
-        JSON
+        JSON,
+        HTML
     }
 
     @Option(
@@ -43,7 +46,7 @@ public final class Main implements Callable<Integer> {
     @Option(
             names = "--format",
             defaultValue = "text",
-            paramLabel = "text|json",
+            paramLabel = "text|json|html",
             description = "how to write it (default: ${DEFAULT-VALUE})")
     private Format format = Format.TEXT;
 
@@ -141,6 +144,9 @@ public final class Main implements Callable<Integer> {
                     switch (format) {
                         case TEXT -> TextReport.of(file.title(), told, briefing);
                         case JSON -> JsonReport.of(file.title(), told, briefing);
+                        case HTML ->
+                                BriefingPage.of(
+                                        file.title(), JsonReport.of(file.title(), told, briefing));
                     });
             out.flush();
             return DONE;

@@ -5,8 +5,14 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /** One run of the briefing: its exit code and what it wrote. */
-record Program(int code, String out, String err) {
-    static Program run(String... args) {
+public record Program(int code, String out, String err) {
+    /**
+     * Runs the program in this JVM.
+     *
+     * @param args its options
+     * @return what came of it
+     */
+    public static Program run(String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code =

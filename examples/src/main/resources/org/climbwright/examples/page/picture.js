@@ -1,0 +1,362 @@
+// The picture: altitude against distance or time, with what lies along the climb. Only scaling happens here.
+
+const AXIS_LEFT = 100;
+const AXIS_TOP = 40;
+const AXIS_BOTTOM = 40;
+const STRIP = 62;
+
+const HATCHES = {
+  engine: ['engine icing conditions', () => hatch('hatch-engine', 5, 45, 1.8)],
+  airframe: ['airframe icing conditions', () => hatch('hatch-airframe', 5, 0, 1.8)],
+  notKnown: ['icing not known', () => hatch('hatch-not-known', 5, 90, 1.2, '1.5 2.5')],
+  colder: ['colder than the icing rule', () => hatch('hatch-colder', 9, -45, 1.2)],
+  moisture: ['relative humidity over water', () => hatch('hatch-moisture', 4, -30, 1)],
+  cloud: ['cloud', () => hatch('hatch-cloud', 7, -60, 1)],
+  inversion: ['inversion', () => hatch('hatch-inversion', 6, 90, 1, '1 5')],
+  bound: ['side of a gate that is not allowed', () => hatch('hatch-bound', 4, 30, 1.2)],
+};
+
+class Picture {
+  constructor(briefing, against, width) {
+    this.briefing = briefing;
+    this.path = briefing.path;
+    this.againstTime = against === 'time';
+    this.width = width;
+    this.height = Math.round(Math.min(820, Math.max(480, width * 0.56)));
+    this.told = this.toldLevels();
+    this.gutter = width - 6 - Math.max(60, ...this.told.map(({ words }) => textWidth(words, 12.5)));
+    this.strip = this.gutter - STRIP - 26;
+    this.right = this.strip - 14;
+    this.bottom = this.height - AXIS_BOTTOM;
+    this.used = new Set();
+    this.key = [];
+
+    const feet = this.path.pressureAltitudeFt;
+    const lines = [this.path, ...(briefing.changedPaths || [])];
+    this.end = Math.max(...lines.flatMap((one) => this.along(one)).filter(isKnown)) * 1.02;
+    this.x = scale(0, this.end, AXIS_LEFT, this.right);
+    this.lowest = Math.min(...feet);
+    this.highest = Math.max(...feet, briefing.levelFt || 0);
+    const spare = (this.highest - this.lowest) * 0.06;
+    this.y = scale(this.lowest - spare * 0.4, this.highest + spare, this.bottom, AXIS_TOP);
+    this.points = this.along(this.path).map((value, i) => [this.x(value), this.y(feet[i])]);
+    this.svg = shape('svg', { viewBox: `0 0 ${width} ${this.height}`, width, height: this.height,
+      'aria-hidden': 'true', focusable: 'false' });
+    this.draw();
+  }
+
+  /** The column along the lower axis: minutes or nautical miles. */
+  along(columns) {
+    return this.againstTime ? columns.timeS.map((value) => value / 60) : columns.distanceNm;
+  }
+
+  /** The place along the lower axis of what happens at a time and a distance. */
+  placeOf(timeS, distanceNm) {
+    return this.x(this.againstTime ? (isKnown(timeS) ? timeS / 60 : null) : distanceNm);
+  }
+
+  /** The place of what has a distance and no time of its own. */
+  placeOfDistance(distanceNm) {
+    return this.placeOf(columnAt(this.path.distanceNm, distanceNm, this.path.timeS), distanceNm);
+  }
+
+  draw() {
+    this.room = new Room(AXIS_LEFT + 2, AXIS_TOP + 2, this.right - 2, this.bottom - 2);
+    this.room.takeAlong(this.points.filter(([x]) => !Number.isNaN(x)), 5);
+    this.add(this.axes(), this.levels(), this.humidity(), this.cloudAhead(), this.changedClimbs(),
+      this.icing(), through(this.points, 'climb'), this.gates(), this.reducing(), this.marks());
+    this.svg.prepend(shape('defs', {}, ...[...this.used].map((name) => HATCHES[name][1]())));
+    for (const name of this.used) this.key.push([this.swatch(name), HATCHES[name][0]]);
+    this.cursor = shape('g', { class: 'cursor' }, line(0, AXIS_TOP, 0, this.bottom, ''),
+      line(AXIS_LEFT, 0, this.right, 0, ''), shape('circle', { r: 5 }));
+    this.add(this.cursor);
+  }
+
+  add(...layers) {
+    this.svg.append(...layers);
+  }
+
+  fill(name) {
+    this.used.add(name);
+    return `url(#hatch-${name === 'notKnown' ? 'not-known' : name})`;
+  }
+
+  axes() {
+    const group = shape('g', { class: 'axes' });
+    const marks = (this.briefing.altimeterMarks || []).map((mark) => [this.y(mark.pressureAltitudeFt), mark.text])
+      .filter(([y]) => y <= this.bottom && y >= AXIS_TOP);
+    let last = Infinity;
+    for (const [y, text] of marks) {
+      if (last - y < 18) continue;
+      last = y;
+      group.append(line(AXIS_LEFT, y, this.right, y, 'grid'), label(AXIS_LEFT - 8, y + 4, text, { 'text-anchor': 'end' }));
+    }
+    const minutes = (value) => this.placeOf(value * 60, columnAt(this.path.timeS, value * 60, this.path.distanceNm));
+    const miles = (value) => this.placeOfDistance(value);
+    const known = (values) => values.filter(isKnown);
+    const endMinutes = Math.max(...this.path.timeS) / 60;
+    const endMiles = Math.max(0, ...known(this.path.distanceNm));
+    const time = [minutes, this.againstTime ? this.end : endMinutes, 'time, min', 46];
+    const distance = [miles, endMiles, 'distance, NM', 46];
+    const [below, above] = this.againstTime ? [time, distance] : [distance, time];
+    this.axis(group, this.x, this.end, below[2], below[3], this.bottom, 1);
+    this.axis(group, above[0], above[1], above[2], above[3], AXIS_TOP, -1);
+    group.append(shape('rect', { x: AXIS_LEFT, y: AXIS_TOP, width: this.right - AXIS_LEFT, height: this.bottom - AXIS_TOP, class: 'frame' }));
+    return group;
+  }
+
+  axis(group, placeOf, end, title, apart, y, downwards) {
+    const text = y + (downwards > 0 ? 20 : -11);
+    group.append(label(AXIS_LEFT - 8, text, title, { 'text-anchor': 'end', class: 'title' }));
+    for (const value of ticks(end, placeOf, apart)) {
+      const x = placeOf(value);
+      if (Number.isNaN(x)) continue;
+      group.append(line(x, y, x, y + 6 * downwards, 'tick'), label(x, text, String(value), { 'text-anchor': 'middle' }));
+      if (downwards > 0) group.append(line(x, AXIS_TOP, x, this.bottom, 'grid'));
+    }
+  }
+
+  /** What lies at a level or between two, told at the right of the picture. */
+  toldLevels() {
+    const b = this.briefing;
+    const ta = b.transitionAltitudeFt;
+    const mark = (b.altimeterMarks || []).find(({ text }) => text === `${ta} ft`);
+    const onQnh = mark ? mark.pressureAltitudeFt : columnAt(this.path.altitudeOnQnhFt, ta, this.path.pressureAltitudeFt);
+    return [
+      ...(b.inversions || []).map((one) => ({ base: one.baseFt, top: one.topFt, name: 'inversion', words: `inversion, ${number(one.warmerK, 1)} K warmer` })),
+      ...(b.clouds || []).map((one) => ({ base: one.baseFt, top: one.topFt, name: 'cloud', words: 'convective cloud possible' })),
+      ...b.freezingLevels.map((one) => ({ at: one.pressureAltitudeFt, name: 'freezing', words: `0 °C, ${one.direction === 'falling' ? 'colder' : 'warmer'} above` })),
+      { at: onQnh, name: 'transition', words: 'transition altitude' },
+      { at: b.tropopauseFt, name: 'tropopause', words: 'tropopause' },
+      { at: b.levelFt, name: 'top', words: 'level of the climb' },
+    ].filter(({ at, base }) => isKnown(at) || isKnown(base));
+  }
+
+  levels() {
+    const group = shape('g', { class: 'levels' });
+    const inside = (feet) => Math.min(this.bottom, Math.max(AXIS_TOP, this.y(feet)));
+    const places = [];
+    for (const { at, base, top, name, words } of this.told) {
+      const [low, high] = isKnown(at) ? [this.y(at), this.y(at)] : [inside(base), inside(top)];
+      if (low > this.bottom || high < AXIS_TOP || (isKnown(base) && low <= high)) continue;
+      if (isKnown(at)) {
+        group.append(line(AXIS_LEFT, low, this.right, low, name));
+      } else {
+        group.append(shape('rect', { x: AXIS_LEFT, y: high, width: this.right - AXIS_LEFT, height: Math.max(2, low - high), fill: this.fill(name), class: 'band' }));
+      }
+      places.push([(low + high) / 2, words]);
+    }
+    spread(places.map(([y]) => y), 17, AXIS_TOP + 4, this.bottom - 4).forEach((y, i) => {
+      group.append(shape('path', { d: `M${this.gutter - 22} ${places[i][0].toFixed(1)}L${this.gutter - 4} ${y.toFixed(1)}`, class: 'leader' }),
+        label(this.gutter, y + 4, places[i][1]));
+    });
+    return group;
+  }
+
+  /** Relative humidity beside the picture, on the same altitude axis. */
+  humidity() {
+    const group = shape('g', { class: 'humidity' });
+    const air = this.briefing.air;
+    if (!air) return group;
+    const left = this.strip;
+    const x = scale(0, 100, left, left + STRIP);
+    const inside = (y) => Math.min(this.bottom, Math.max(AXIS_TOP, y));
+    let run = [];
+    const close = () => {
+      if (run.length > 1) {
+        const first = [x(0), run[0][1]];
+        const last = [x(0), run[run.length - 1][1]];
+        const area = through([first, ...run, last], 'moisture');
+        area.setAttribute('fill', this.fill('moisture'));
+        group.append(area);
+      }
+      run = [];
+    };
+    air.pressureAltitudeFt.forEach((feet, i) => {
+      const percent = air.relativeHumidityPercent[i];
+      if (isKnown(percent)) run.push([x(Math.min(100, percent)), inside(this.y(feet))]);
+      else close();
+    });
+    close();
+    group.append(shape('rect', { x: left, y: AXIS_TOP, width: STRIP, height: this.bottom - AXIS_TOP, class: 'frame' }),
+      line(x(50), AXIS_TOP, x(50), this.bottom, 'grid'),
+      label(left + STRIP / 2, AXIS_TOP - 11, 'humidity, %', { 'text-anchor': 'middle', class: 'title' }));
+    for (const percent of [0, 50, 100]) {
+      group.append(label(x(percent), this.bottom + 20, String(percent), { 'text-anchor': 'middle' }));
+    }
+    return group;
+  }
+
+  cloudAhead() {
+    const cloud = this.briefing.cloudTop;
+    const group = shape('g', { class: 'cloud' });
+    if (!cloud || !isKnown(cloud.nearNm)) return group;
+    const last = this.path.distanceNm[this.path.distanceNm.length - 1];
+    const left = this.placeOfDistance(cloud.nearNm);
+    const right = this.placeOfDistance(Math.min(cloud.farNm, last));
+    // base and top are true altitudes: the climb's own columns say which pressure altitudes these are
+    const feet = (trueFt) => columnAt(this.path.trueAltitudeFt, trueFt, this.path.pressureAltitudeFt);
+    const top = this.y(feet(cloud.topFt));
+    const base = Number.isNaN(this.y(feet(cloud.baseFt))) ? this.bottom : this.y(feet(cloud.baseFt));
+    if (Number.isNaN(left + right + top)) return group;
+    group.append(shape('rect', { x: left, y: top, width: right - left, height: base - top, rx: 14, fill: this.fill('cloud'), class: 'mass' }));
+    const words = 'cloud ahead';
+    const width = textWidth(words, 12.5);
+    const place = this.room.place((left + right) / 2, base, width, 16, [90, 60, 120], 8);
+    this.room.take(left, top, right, base);
+    group.append(label(place.x, place.y + 4, words, { 'text-anchor': 'middle' }));
+    return group;
+  }
+
+  /** The climbs of a changed mass, temperature and wind, each with its dashes and a letter at its end. */
+  changedClimbs() {
+    const group = shape('g', { class: 'changed' });
+    const ends = [];
+    (this.briefing.changedPaths || []).forEach((changed, i) => {
+      const points = this.along(changed).map((value, k) => [this.x(value), this.y(changed.pressureAltitudeFt[k])]);
+      const drawn = through(points, `changed-${i % 3}`);
+      const letter = 'abcdefgh'[i];
+      group.append(drawn);
+      ends.push([points[points.length - 1], letter]);
+      this.key.push([this.sample(`changed changed-${i % 3}`), `${letter}: ${changed.change}`]);
+    });
+    const places = spread(ends.map(([[x]]) => x), 16, AXIS_LEFT, this.right - 8);
+    ends.forEach(([[x, y], letter], i) => {
+      if (Number.isNaN(x)) return;
+      const up = Math.max(AXIS_TOP + 14, y - 14);
+      group.append(line(x, y, places[i], up + 2, 'leader'), label(places[i], up, letter, { 'text-anchor': 'middle', class: 'letter' }));
+      this.room.take(places[i] - 8, up - 14, places[i] + 8, up + 4);
+    });
+    return group;
+  }
+
+  /** Hatched bands along the climb: the engine's above the line, the airframe's below it. */
+  icing() {
+    const group = shape('g', { class: 'icing' });
+    const b = this.briefing;
+    const spans = [
+      ...b.icingConditions.map((span) => [span, span.part]),
+      ...b.icingNotKnown.map((span) => [span, 'notKnown']),
+      ...b.icingColderThanTheRule.map((span) => [span, 'colder']),
+    ];
+    for (const [span, name] of spans) {
+      const off = span.part === 'engine' ? -6 : 6;
+      const points = [[this.placeOf(span.entryTimeS, span.entryDistanceNm), this.y(span.fromFt)]];
+      this.path.timeS.forEach((time, i) => {
+        if (time > span.entryTimeS && time < span.exitTimeS) points.push(this.points[i]);
+      });
+      points.push([this.placeOf(span.exitTimeS, span.exitDistanceNm), this.y(span.toFt)]);
+      const band = through(points.map(([x, y]) => [x + off, y + off]), 'band-along');
+      band.setAttribute('stroke', this.fill(name in HATCHES ? name : 'engine'));
+      group.append(band);
+      this.room.takeAlong(points.filter(([x, y]) => !Number.isNaN(x + y)).map(([x, y]) => [x + off, y + off]), 7);
+      const on = [this.placeOf(span.protectionOnByTimeS, span.protectionOnByDistanceNm), this.y(span.protectionOnByFt)];
+      if (name === span.part && !Number.isNaN(on[0] + on[1])) {
+        group.append(line(on[0], on[1], on[0] + off * 2, on[1] + off * 2, 'on-by'));
+      }
+    }
+    if (b.icingConditions.some((span) => isKnown(span.protectionOnByDistanceNm))) {
+      this.key.push([this.sample('on-by'), 'ice protection on by here']);
+    }
+    return group;
+  }
+
+  gates() {
+    const group = shape('g', { class: 'gates' });
+    for (const gate of this.briefing.restrictions) {
+      const x = this.placeOfDistance(gate.distanceNm);
+      if (Number.isNaN(x)) continue;
+      const [low, high] = [this.y(gate.lowerPressureAltitudeFt), this.y(gate.upperPressureAltitudeFt)];
+      const bound = (y, side) => {
+        if (Number.isNaN(y)) return;
+        group.append(shape('rect', { x: x - 15, y: side > 0 ? y : y - 9, width: 30, height: 9, fill: this.fill('bound') }),
+          line(x - 15, y, x + 15, y, 'bound'));
+        this.room.take(x - 16, y - 10, x + 16, y + 10);
+      };
+      bound(low, 1);
+      bound(high, -1);
+      const from = Number.isNaN(low) ? Math.min(this.bottom, (Number.isNaN(high) ? AXIS_TOP : high) + 46) : low;
+      const to = Number.isNaN(high) ? Math.max(AXIS_TOP, (Number.isNaN(low) ? this.bottom : low) - 46) : high;
+      group.append(line(x, from, x, to, 'post'));
+      this.room.take(x - 2, Math.min(from, to), x + 2, Math.max(from, to));
+      const lines = [gate.name, [isKnown(gate.marginFt) ? signed(gate.marginFt, 0, 'ft') : '',
+        isKnown(gate.marginKn) ? signed(gate.marginKn, 0, 'kn') : '', gate.verdict].filter(Boolean).join(', ')];
+      const width = Math.max(...lines.map((words) => textWidth(words, 12.5, 600)));
+      const anchor = Number.isNaN(low) ? (Number.isNaN(high) ? (from + to) / 2 : high) : low;
+      const place = this.room.place(x, anchor, width, 32, [30, 10, 60, 80, 0, 100, 120, 150, -10, 180, -30, -90], 12);
+      group.append(line(x, anchor, Math.max(place.x - width / 2, Math.min(place.x + width / 2, x)), place.y - 14 * Math.sign(place.y - anchor), 'leader'),
+        label(place.x - width / 2, place.y - 3, lines[0], { class: gate.verdict === 'missed' ? 'strong' : '' }),
+        label(place.x - width / 2, place.y + 13, lines[1], { class: gate.verdict === 'missed' ? 'strong' : '' }));
+    }
+    return group;
+  }
+
+  reducing() {
+    const group = shape('g', { class: 'reducing' });
+    const at = this.briefing.levelOff && this.briefing.levelOff.reducing;
+    if (!at) return group;
+    const [x, y] = [this.placeOf(at.timeS, at.distanceNm), this.y(at.pressureAltitudeFt)];
+    if (Number.isNaN(x + y)) return group;
+    group.append(shape('path', { d: `M${x - 6} ${y}L${x} ${y - 6}L${x + 6} ${y}L${x} ${y + 6}Z` }));
+    this.key.push([shape('svg', { viewBox: '-14 -8 28 16', width: 28, height: 16, class: 'reducing' },
+      shape('path', { d: 'M-6 0L0 -6L6 0L0 6Z' })), 'reduce the rate from here']);
+    return group;
+  }
+
+  /** The numbers of the table "What, by when". */
+  marks() {
+    const group = shape('g', { class: 'marks' });
+    const kinds = new Set();
+    for (const mark of this.briefing.whatByWhen || []) {
+      const [x, y] = [this.placeOf(mark.timeS, mark.distanceNm), this.y(mark.pressureAltitudeFt)];
+      if (Number.isNaN(x + y)) continue;
+      kinds.add(mark.kind);
+      const place = this.room.place(x, y, 20, 20, [225, 240, 210, 255, 195, 270, 180, 45, 30, 60, 15, 75, 0, 90, 285], 12);
+      group.append(line(x, y, place.x, place.y, 'leader'), shape('circle', { cx: x, cy: y, r: 2.5, class: 'spot' }),
+        this.badge(mark.kind, place.x, place.y, mark.number));
+    }
+    for (const kind of ['do', 'expect', 'check'].filter((one) => kinds.has(one))) {
+      this.key.push([shape('svg', { viewBox: '-14 -11 28 22', width: 28, height: 22, class: 'marks' }, this.badge(kind, 0, 0, 'n')),
+        { do: 'to do', expect: 'to expect', check: 'to check' }[kind] + ', numbered as in the table']);
+    }
+    return group;
+  }
+
+  /** Shape tells the kind: a full disc to do, a ring to expect, a square to check. */
+  badge(kind, x, y, words) {
+    const body = kind === 'check'
+      ? shape('rect', { x: x - 9, y: y - 9, width: 18, height: 18 })
+      : shape('circle', { cx: x, cy: y, r: 10 });
+    return shape('g', { class: `badge ${kind}` }, body, label(x, y + 4, String(words), { 'text-anchor': 'middle' }));
+  }
+
+  swatch(name) {
+    return shape('svg', { viewBox: '0 0 28 14', width: 28, height: 14 },
+      shape('rect', { x: 0.5, y: 0.5, width: 27, height: 13, fill: this.fill(name), class: 'swatch' }));
+  }
+
+  sample(name) {
+    return shape('svg', { viewBox: '0 0 28 14', width: 28, height: 14, class: name.split(' ')[0] === 'changed' ? 'changed' : 'icing' },
+      shape('path', { d: 'M0 7L28 7', class: name }));
+  }
+
+  /** Moves the cursor to a sample. */
+  show(i) {
+    const [x, y] = this.points[i];
+    const [upright, level, dot] = this.cursor.children;
+    upright.setAttribute('transform', `translate(${x} 0)`);
+    level.setAttribute('transform', `translate(0 ${y})`);
+    dot.setAttribute('transform', `translate(${x} ${y})`);
+  }
+
+  /** The sample nearest to a place on the screen. */
+  nearest(clientX) {
+    const box = this.svg.getBoundingClientRect();
+    const x = ((clientX - box.left) / box.width) * this.width;
+    let best = 0;
+    this.points.forEach(([place], i) => {
+      if (Math.abs(place - x) < Math.abs(this.points[best][0] - x)) best = i;
+    });
+    return best;
+  }
+}

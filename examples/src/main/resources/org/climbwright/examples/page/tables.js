@@ -1,0 +1,111 @@
+// The tables and lists below the picture.
+
+function whatByWhen(briefing) {
+  const rows = (briefing.whatByWhen || []).map((row) => [
+    String(row.number),
+    [element('strong', {}, { do: 'Do: ', expect: 'Expect: ', check: 'Check: ' }[row.kind] || ''), row.what],
+    row.altitudeText || number(row.pressureAltitudeFt, 0, 'ft'),
+    clock(row.timeS),
+    number(row.distanceNm, 1),
+    row.figure || '',
+    row.latest ? `${row.latest.altitudeText}, ${clock(row.latest.timeS)}, ${number(row.latest.distanceNm, 1, 'NM')}` : '',
+    row.reason || '',
+  ]);
+  return table('What to do, to expect and to check, in the order in which it comes; the numbers are those of the picture',
+    ['No.', 'What', 'Altitude', 'Time, min:s', 'Distance, NM', 'At this figure', 'Latest', 'Why'], rows);
+}
+
+function checkCard(briefing) {
+  const rows = (briefing.checkCard || []).map((row) => [
+    row.name,
+    row.altitudeText || number(row.pressureAltitudeFt, 0, 'ft'),
+    clock(row.timeS) + (isKnown(row.timeToleranceS) ? ` ± ${number(row.timeToleranceS)} s` : ''),
+    number(row.distanceNm, 1),
+    number(row.cabinAltitudeFt),
+    signed(row.cabinRateFtPerMin),
+    number(row.differentialPsi, 2),
+    number(row.fuelKg),
+    '',
+  ]);
+  return table('What to compare on the way up', ['Check', 'Altitude', 'Time, min:s', 'Distance, NM', 'Cabin altitude, ft',
+    'Cabin rate, ft/min', 'Differential, psi', 'Fuel used, kg', 'Seen'], rows);
+}
+
+function changes(briefing) {
+  return table('What a change makes of this climb',
+    ['Change', 'Time, s', 'Fuel, kg', 'Distance, NM', 'Compared at, ft'],
+    briefing.changes.map((row) => [
+      row.change + (row.endsLower ? ' (ends lower)' : ''),
+      signed(row.moreTimeS), signed(row.moreFuelKg), signed(row.moreDistanceNm, 1), number(row.comparedAtFt)]));
+}
+
+function restrictions(briefing) {
+  return table('Restrictions, with the margin in hand',
+    ['Point', 'Distance, NM', 'Required', 'Predicted, ft', 'Margin', 'Gradient it takes, ft/NM', 'Rate it takes, ft/min', 'Answer', 'Why'],
+    briefing.restrictions.map((row) => [
+      row.name, number(row.distanceNm, 1), row.required, number(row.predictedFt),
+      [isKnown(row.marginFt) ? signed(row.marginFt, 0, 'ft') : '', isKnown(row.marginKn) ? signed(row.marginKn, 0, 'kn') : '']
+        .filter(Boolean).join(', ') || NOT_KNOWN,
+      isKnown(row.requiredGradientFtPerNm) ? number(row.requiredGradientFtPerNm) : 'none',
+      isKnown(row.requiredRateFtPerMin) ? number(row.requiredRateFtPerMin) : 'none',
+      row.verdict, row.reasons.join('; ')]));
+}
+
+function icing(briefing) {
+  const kinds = [['icingConditions', 'conditions'], ['icingNotKnown', NOT_KNOWN], ['icingColderThanTheRule', 'colder than the rule']];
+  const rows = kinds.flatMap(([field, answer]) => briefing[field].map((span) => [
+    span.part, answer, span.rule, `${number(span.fromFt)} to ${number(span.toFt)}`,
+    `${clock(span.entryTimeS)} to ${clock(span.exitTimeS)}`,
+    span.protectionOnBeforeClimb ? 'before the climb' : number(span.protectionOnByFt),
+    span.reason]));
+  return table('Where the climb meets a rule for icing conditions',
+    ['Part', 'Answer', 'Rule', 'Pressure altitude, ft', 'Time, min:s', 'Protection on by, ft', 'Why'], rows);
+}
+
+function cabin(briefing) {
+  return table('The cabin, by its schedule and limits',
+    ['Pressure altitude, ft', 'Time, min:s', 'Cabin altitude, ft', 'Cabin rate, ft/min', 'Differential, psi', 'Most scheduled, psi', 'Relief, psi', 'Bound by'],
+    briefing.cabinChecks.map((row) => [
+      number(row.atFt), clock(row.timeS), number(row.cabinAltitudeFt), signed(row.cabinRateFtPerMin), number(row.differentialPsi, 2),
+      number(row.maxDifferentialPsi, 2), number(row.reliefDifferentialPsi, 2), row.boundBy]));
+}
+
+function freezing(briefing) {
+  return table('Where the static air temperature is 0 °C',
+    ['Pressure altitude, ft', 'Geopotential altitude, ft', 'Above it'],
+    briefing.freezingLevels.map((row) => [
+      number(row.pressureAltitudeFt), number(row.geopotentialAltitudeFt), row.direction === 'falling' ? 'colder' : 'warmer']));
+}
+
+function inversions(briefing) {
+  return table('Inversions', ['Base, ft', 'Top, ft', 'Warmer above by, K'],
+    briefing.inversions.map((row) => [number(row.baseFt), number(row.topFt), number(row.warmerK, 1)]));
+}
+
+function levelOff(briefing) {
+  const plan = briefing.levelOff;
+  const list = element('dl', { class: 'facts' });
+  facts(list, [
+    ['Rule', plan.rule], ['Lead', plan.lead],
+    ['Rate on arrival', number(plan.arrivalRateFtPerMin, 0, 'ft/min')],
+    ['Rate in force', number(plan.rateInForceFtPerMin, 0, 'ft/min')],
+    ['Reducing begins', number(plan.beginsReducingFtToGo, 0, 'ft') + ' to go'],
+    ['Levelling begins', number(plan.beginsLevellingFtToGo, 0, 'ft') + ' to go'],
+    ['Costs', number(plan.costS, 0, 's')]]);
+  return [list, ...(plan.remarks.length ? [bullets(plan.remarks)] : [])];
+}
+
+function cloudAhead(briefing) {
+  const top = briefing.cloudTop;
+  const list = element('dl', { class: 'facts' });
+  facts(list, [
+    ['Answer', top.answer],
+    ['At the near edge', signed(top.nearEdgeMarginFt, 0, 'ft')], ['Least there', signed(top.nearEdgeLeastMarginFt, 0, 'ft')],
+    ['Over the cloud', signed(top.overCloudMarginFt, 0, 'ft')], ['Least over it', signed(top.overCloudLeastMarginFt, 0, 'ft')]]);
+  return [list, bullets(top.reasons)];
+}
+
+function clouds(briefing) {
+  return table('Cloud that rising air could make', ['Base, ft', 'Top, ft', 'Basis'],
+    briefing.clouds.map((row) => [number(row.baseFt), number(row.topFt), row.basis]));
+}

@@ -1,0 +1,91 @@
+// Numbers as words, and elements. Rounding for display only: every figure comes from the briefing.
+
+const NOT_KNOWN = 'not known';
+
+const isKnown = (value) => value !== null && value !== undefined;
+
+function number(value, digits = 0, unit = '') {
+  if (!isKnown(value)) return NOT_KNOWN;
+  const text = Math.abs(value).toFixed(digits);
+  const sign = value < 0 && Number(text) !== 0 ? '−' : '';
+  return sign + text + (unit ? '\u00a0' + unit : '');
+}
+
+function signed(value, digits = 0, unit = '') {
+  const text = number(value, digits, unit);
+  return isKnown(value) && value > 0 && Number(value.toFixed(digits)) !== 0 ? '+' + text : text;
+}
+
+/** Minutes and seconds, as 18:12. */
+function clock(seconds) {
+  if (!isKnown(seconds)) return NOT_KNOWN;
+  const whole = Math.round(seconds);
+  return Math.floor(whole / 60) + ':' + String(whole % 60).padStart(2, '0');
+}
+
+/** Minutes and seconds, as 18 min 12 s. */
+function duration(seconds) {
+  if (!isKnown(seconds)) return NOT_KNOWN;
+  const whole = Math.round(seconds);
+  const minutes = Math.floor(whole / 60);
+  return (minutes ? minutes + '\u00a0min ' : '') + (whole % 60) + '\u00a0s';
+}
+
+/** An altitude as the altimeter is read: on QNH up to the transition altitude, a flight level above. */
+function altitudeText(briefing, onQnhFt, pressureFt) {
+  const transition = briefing.transitionAltitudeFt;
+  if (isKnown(onQnhFt) && (!isKnown(transition) || onQnhFt <= transition)) {
+    return number(onQnhFt, 0, 'ft') + ' on QNH';
+  }
+  return isKnown(pressureFt) ? 'FL' + String(Math.round(pressureFt / 100)).padStart(3, '0') : NOT_KNOWN;
+}
+
+function element(tag, attributes = {}, ...children) {
+  const made = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) made.setAttribute(name, value);
+  made.append(...children);
+  return made;
+}
+
+function facts(list, pairs) {
+  list.replaceChildren(
+    ...pairs.map(([name, value]) => element('div', {}, element('dt', {}, name), element('dd', {}, value))));
+}
+
+/**
+ * A table that stacks its cells on a narrow screen; the roles stay what they are there.
+ * The first cell of a row is its heading unless told otherwise.
+ */
+function table(caption, headings, rows, headed = 0) {
+  const isFigure = (content) => typeof content === 'string' && /^[+−]?\d[\d.:]*$/.test(content);
+  const figures = headings.map((_, i) => i !== headed && rows.some((cells) => isFigure(cells[i]))
+    && rows.every((cells) => isFigure(cells[i]) || cells[i] === NOT_KNOWN || cells[i] === 'none'));
+  const styled = (i) => (figures[i] ? { class: 'figure' } : {});
+  const head = headings.map((text, i) => element('th', { scope: 'col', role: 'columnheader', ...styled(i) }, text));
+  const body = rows.map((cells) => {
+    const made = cells.map((content, i) => {
+      const heading = i === headed;
+      const cell = element(heading ? 'th' : 'td', {
+        role: heading ? 'rowheader' : 'cell',
+        'data-label': headings[i],
+        ...(heading ? { scope: 'row' } : {}),
+        ...styled(i),
+      });
+      cell.append(...[content].flat());
+      return cell;
+    });
+    return element('tr', { role: 'row' }, ...made);
+  });
+  return element('table', { role: 'table' },
+    element('caption', {}, caption),
+    element('thead', { role: 'rowgroup' }, element('tr', { role: 'row' }, ...head)),
+    element('tbody', { role: 'rowgroup' }, ...body));
+}
+
+function bullets(lines) {
+  return element('ul', {}, ...lines.map((line) => element('li', {}, line)));
+}
+
+function columnsOf(rows) {
+  return Object.fromEntries(Object.keys(rows[0]).map((name) => [name, rows.map((row) => row[name])]));
+}

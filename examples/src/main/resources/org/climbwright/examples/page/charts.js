@@ -10,8 +10,8 @@ function speedBandChart(briefing) {
     ['minimum', band.minimumKn, 1.5],
     ['rough air', band.roughAirKn, 1.5],
     ['limit', band.limitKn, 2],
-    ['buffet, slow side', band.buffetLowKn, 1.5],
-    ['buffet, fast side', band.buffetHighKn, 1.5],
+    [`buffet at ${band.buffetLoadFactor} g, slow side`, band.buffetLowKn, 1.5],
+    [`buffet at ${band.buffetLoadFactor} g, fast side`, band.buffetHighKn, 1.5],
   ], 0, briefing);
 }
 
@@ -24,7 +24,7 @@ function powerChart(briefing) {
     ['climb', column('powerOfClimbFtPerMin'), 3],
     ['acceleration', column('powerOfAccelerationFtPerMin'), 1.5],
     ['change of the wind', column('powerOfWindChangeFtPerMin'), 1.5],
-    ['bleed', column('powerOfBleedFtPerMin'), 1.5],
+    ['taken by bleed', column('powerTakenByBleedFtPerMin'), 1.5],
   ], 0, briefing);
 }
 
@@ -49,11 +49,8 @@ function plot(box, unit, altitudes, lines, briefing) {
   const ink = '#1f2a36';
   const grid = { stroke: '#dfe3e8', width: 1 };
   const font = '12.5px system-ui, sans-serif';
-  const every = Math.ceil((briefing.altimeterMarks || []).length / 12);
-  const marks = (briefing.altimeterMarks || []).filter((mark, i) => i % every === 0);
-  const words = new Map(marks.map((mark) => [mark.pressureAltitudeFt, mark.text]));
-  const own = marks.length
-    ? { splits: () => [...words.keys()], values: (_, splits) => splits.map((feet) => words.get(feet) || '') } : {};
+  const words = new Map(marksEvery(briefing, 5000).map((mark) => [mark.pressureAltitudeFt, mark.text]));
+  const own = { splits: () => [...words.keys()], values: (_, splits) => splits.map((feet) => words.get(feet) || '') };
   const made = new uPlot({
     width: 300,
     height: 420,

@@ -2,8 +2,7 @@
 
 const briefing = JSON.parse(document.getElementById('briefing').textContent);
 const byId = (id) => document.getElementById(id);
-// a briefing without its columns has them level by level
-const path = briefing.path || (briefing.path = columnsOf(briefing.levels));
+const path = briefing.path;
 const hasDistances = path.distanceNm.every(isKnown);
 const last = path.timeS.length - 1;
 let against = hasDistances ? 'distance' : 'time';
@@ -36,15 +35,15 @@ const SIGNED = new Set(['alongTrackWindKn', 'isaDeviationK', 'cabinRateFtPerMin'
 
 function outline() {
   const top = briefing.topOfClimb;
-  byId('made-from').textContent = `${briefing.aerodrome}, elevation ${number(briefing.elevationFt, 0, 'ft')}, QNH ${number(briefing.qnhHpa, 1, 'hPa')}${isKnown(briefing.trackDegTrue) ? `, track ${number(briefing.trackDegTrue)}° true` : ''}. Air: ${briefing.sounding}.`;
+  byId('made-from').textContent = `${briefing.aerodrome}, elevation ${number(briefing.elevationFt, 0, 'ft')}, QNH ${number(briefing.qnhHpa, 1, 'hPa')}, track ${number(briefing.trackDegTrue)}° true. Air: ${briefing.sounding}.`;
   const speeds = briefing.speeds;
   facts(byId('outline'), [
     ['Top of climb', altitudeText(briefing, null, top.pressureAltitudeFt)],
     ['Time', duration(top.timeS)],
     ['Distance', number(top.distanceNm, 1, 'NM')],
     ['Fuel', number(top.fuelKg, 0, 'kg')],
-    ...(isKnown(briefing.massKg) ? [['Mass at the beginning', number(briefing.massKg, 0, 'kg')]] : []),
-    ...(speeds ? [['Speeds', `${number(speeds.limitKn, 0, 'kn')} below ${number(speeds.limitBelowFt, 0, 'ft')}, ${number(speeds.calibratedAirspeedKn, 0, 'kn')}, M${number(speeds.mach, 2)}`]] : []),
+    ['Mass at the beginning', number(briefing.massKg, 0, 'kg')],
+    ['Speeds', `${number(speeds.limitKn, 0, 'kn')} below ${number(speeds.limitBelowFt, 0, 'ft')}, ${number(speeds.calibratedAirspeedKn, 0, 'kn')}, M${number(speeds.mach, 2)}`],
     ['Ends because', top.endsBecause],
   ]);
 }
@@ -69,7 +68,8 @@ function pictureWords() {
 
 function drawPicture() {
   const box = byId('picture-box');
-  picture = new Picture(briefing, against, Math.max(820, Math.floor(box.clientWidth)));
+  const zoom = parseFloat(getComputedStyle(document.documentElement).fontSize) / 16;
+  picture = new Picture(briefing, against, Math.max(860, Math.floor(box.clientWidth / zoom)), zoom);
   const screen = element('div', { id: 'climb', role: 'slider', tabindex: 0, 'aria-label': `Point on the climb; altitude against ${against}`,
     'aria-valuemin': 0, 'aria-valuemax': last, 'aria-describedby': 'picture-words' }, picture.svg);
   const focused = document.activeElement && document.activeElement.id === 'climb';
@@ -95,7 +95,7 @@ function show(i) {
   sample = i;
   picture.show(i);
   const at = altitudeText(briefing, path.altitudeOnQnhFt[i], path.pressureAltitudeFt[i]);
-  const words = [at, duration(path.timeS[i]), number(path.distanceNm[i], 1, 'NM'), number(path.calibratedAirspeedKn[i], 0, 'kn'),
+  const words = [at, duration(path.timeS[i]), isKnown(path.distanceNm[i]) ? number(path.distanceNm[i], 1, 'NM') : 'distance not known', number(path.calibratedAirspeedKn[i], 0, 'kn'),
     number(path.rateFtPerMin[i], 0, 'ft/min'), number(path.staticAirTemperatureC[i], 1, '°C')].join(', ');
   byId('point').textContent = words;
   byId('climb').setAttribute('aria-valuenow', i);
@@ -117,8 +117,8 @@ function part(section, title, ...content) {
 
 function sections() {
   const none = (words) => element('p', {}, words);
-  put(byId('what-by-when'), briefing.whatByWhen && briefing.whatByWhen.length ? whatByWhen(briefing) : none('Nothing to tell.'));
-  put(byId('check-card'), briefing.checkCard && briefing.checkCard.length ? checkCard(briefing) : none('No checks.'));
+  put(byId('what-by-when'), briefing.whatByWhen.length ? whatByWhen(briefing) : none('Nothing to tell.'));
+  put(byId('check-card'), briefing.checkCard.length ? checkCard(briefing) : none('No checks.'));
   const more = byId('more');
   if (briefing.changes.length) part(more, 'What changes this climb', changes(briefing));
   part(more, 'Restrictions', briefing.restrictions.length ? restrictions(briefing) : none('None were given.'));
@@ -128,13 +128,13 @@ function sections() {
   const icy = briefing.icingConditions.length + briefing.icingNotKnown.length + briefing.icingColderThanTheRule.length;
   part(more, 'Icing conditions', icy ? icing(briefing) : none('No span was found, which is not “no icing”.'));
   part(more, 'Freezing levels', briefing.freezingLevels.length ? freezing(briefing) : none('The climb crosses no 0 °C level.'));
-  if (briefing.inversions && briefing.inversions.length) part(more, 'Inversions', inversions(briefing));
-  if (briefing.clouds && briefing.clouds.length) part(more, 'Convective cloud', clouds(briefing));
+  if (briefing.inversions.length) part(more, 'Inversions', inversions(briefing));
+  if (briefing.turbulence) part(more, 'Turbulence and seat belts', ...turbulence(briefing));
   if (briefing.cloudTop) part(more, 'Cloud ahead', ...cloudAhead(briefing));
   if (briefing.notes.length) part(more, 'Notes', bullets(briefing.notes));
   const ground = byId('ground');
   part(ground, 'Limits of this briefing', bullets(briefing.limits));
-  if (briefing.sources && briefing.sources.length) part(ground, 'Sources', bullets(briefing.sources));
+  if (briefing.sources.length) part(ground, 'Sources', bullets(briefing.sources));
   if (briefing.input && briefing.input.length) part(ground, 'Made from', bullets(briefing.input));
 }
 
@@ -173,6 +173,7 @@ for (const choice of document.querySelectorAll('#against input')) {
   choice.checked = choice.value === against;
   choice.disabled = choice.value === 'distance' && !hasDistances;
 }
+byId('no-distance').hidden = hasDistances;
 let width = 0;
 new ResizeObserver(() => {
   if (width === document.documentElement.clientWidth) return;

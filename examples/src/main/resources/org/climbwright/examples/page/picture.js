@@ -11,13 +11,14 @@ const HATCHES = {
   notKnown: ['icing not known', () => hatch('hatch-not-known', 5, 90, 1.2, '1.5 2.5')],
   colder: ['colder than the icing rule', () => hatch('hatch-colder', 9, -45, 1.2)],
   moisture: ['relative humidity over water', () => hatch('hatch-moisture', 4, -30, 1)],
-  cloud: ['cloud', () => hatch('hatch-cloud', 7, -60, 1)],
+  cloud: ['cloud ahead', () => hatch('hatch-cloud', 7, -60, 1)],
+  convective: ['where convective cloud could be', () => hatch('hatch-convective', 5, -60, 1)],
   inversion: ['inversion', () => hatch('hatch-inversion', 6, 90, 1, '1 5')],
   bound: ['side of a gate that is not allowed', () => hatch('hatch-bound', 4, 30, 1.2)],
 };
 
 class Picture {
-  constructor(briefing, against, width) {
+  constructor(briefing, against, width, zoom) {
     this.briefing = briefing;
     this.path = briefing.path;
     this.againstTime = against === 'time';
@@ -26,21 +27,21 @@ class Picture {
     this.told = this.toldLevels();
     this.gutter = width - 6 - Math.max(60, ...this.told.map(({ words }) => textWidth(words, 12.5)));
     this.strip = this.gutter - STRIP - 26;
-    this.right = this.strip - 14;
+    this.right = this.strip - 16;
     this.bottom = this.height - AXIS_BOTTOM;
     this.used = new Set();
     this.key = [];
 
     const feet = this.path.pressureAltitudeFt;
-    const lines = [this.path, ...(briefing.changedPaths || [])];
+    const lines = [this.path, ...briefing.changedPaths];
     this.end = Math.max(...lines.flatMap((one) => this.along(one)).filter(isKnown)) * 1.02;
     this.x = scale(0, this.end, AXIS_LEFT, this.right);
     this.lowest = Math.min(...feet);
     this.highest = Math.max(...feet, briefing.levelFt || 0);
     const spare = (this.highest - this.lowest) * 0.06;
-    this.y = scale(this.lowest - spare * 0.4, this.highest + spare, this.bottom, AXIS_TOP);
+    this.y = scale(this.lowest - spare, this.highest + spare, this.bottom, AXIS_TOP);
     this.points = this.along(this.path).map((value, i) => [this.x(value), this.y(feet[i])]);
-    this.svg = shape('svg', { viewBox: `0 0 ${width} ${this.height}`, width, height: this.height,
+    this.svg = shape('svg', { viewBox: `0 0 ${width} ${this.height}`, width: width * zoom, height: this.height * zoom,
       'aria-hidden': 'true', focusable: 'false' });
     this.draw();
   }
@@ -60,11 +61,15 @@ class Picture {
     return this.placeOf(columnAt(this.path.distanceNm, distanceNm, this.path.timeS), distanceNm);
   }
 
+  isInside(x) {
+    return x >= AXIS_LEFT && x <= this.right;
+  }
+
   draw() {
     this.room = new Room(AXIS_LEFT + 2, AXIS_TOP + 2, this.right - 2, this.bottom - 2);
     this.room.takeAlong(this.points.filter(([x]) => !Number.isNaN(x)), 5);
     this.add(this.axes(), this.levels(), this.humidity(), this.cloudAhead(), this.changedClimbs(),
-      this.icing(), through(this.points, 'climb'), this.gates(), this.reducing(), this.marks());
+      this.icing(), through(this.points, 'climb'), this.gates(), this.reducing(), this.seatBelts(), this.marks());
     this.svg.prepend(shape('defs', {}, ...[...this.used].map((name) => HATCHES[name][1]())));
     for (const name of this.used) this.key.push([this.swatch(name), HATCHES[name][0]]);
     this.cursor = shape('g', { class: 'cursor' }, line(0, AXIS_TOP, 0, this.bottom, ''),
@@ -83,12 +88,7 @@ class Picture {
 
   axes() {
     const group = shape('g', { class: 'axes' });
-    const marks = (this.briefing.altimeterMarks || []).map((mark) => [this.y(mark.pressureAltitudeFt), mark.text])
-      .filter(([y]) => y <= this.bottom && y >= AXIS_TOP);
-    let last = Infinity;
-    for (const [y, text] of marks) {
-      if (last - y < 18) continue;
-      last = y;
+    for (const [y, text] of this.altitudeTicks()) {
       group.append(line(AXIS_LEFT, y, this.right, y, 'grid'), label(AXIS_LEFT - 8, y + 4, text, { 'text-anchor': 'end' }));
     }
     const minutes = (value) => this.placeOf(value * 60, columnAt(this.path.timeS, value * 60, this.path.distanceNm));
@@ -100,9 +100,24 @@ class Picture {
     const distance = [miles, endMiles, 'distance, NM', 46];
     const [below, above] = this.againstTime ? [time, distance] : [distance, time];
     this.axis(group, this.x, this.end, below[2], below[3], this.bottom, 1);
-    this.axis(group, above[0], above[1], above[2], above[3], AXIS_TOP, -1);
+    if (!this.againstTime || endMiles > 0) this.axis(group, above[0], above[1], above[2], above[3], AXIS_TOP, -1);
     group.append(shape('rect', { x: AXIS_LEFT, y: AXIS_TOP, width: this.right - AXIS_LEFT, height: this.bottom - AXIS_TOP, class: 'frame' }));
     return group;
+  }
+
+  /** The marks of the altimeter, as dense as they can be read; the transition altitude and the level first. */
+  altitudeTicks() {
+    const b = this.briefing;
+    const perFoot = this.y(0) - this.y(1);
+    const step = [1000, 2000, 5000, 10000].find((feet) => feet * perFoot >= 20) || 10000;
+    const isFirst = ({ text, pressureAltitudeFt }) => text === `${b.transitionAltitudeFt} ft` || pressureAltitudeFt === b.levelFt;
+    const chosen = [];
+    for (const mark of [...b.altimeterMarks.filter(isFirst), ...marksEvery(b, step)]) {
+      const y = this.y(mark.pressureAltitudeFt);
+      const isFree = chosen.every(([other]) => Math.abs(other - y) >= 18);
+      if (isFree && y <= this.bottom && y >= AXIS_TOP) chosen.push([y, mark.text]);
+    }
+    return chosen;
   }
 
   axis(group, placeOf, end, title, apart, y, downwards) {
@@ -120,11 +135,12 @@ class Picture {
   toldLevels() {
     const b = this.briefing;
     const ta = b.transitionAltitudeFt;
-    const mark = (b.altimeterMarks || []).find(({ text }) => text === `${ta} ft`);
+    const mark = b.altimeterMarks.find(({ text }) => text === `${ta} ft`);
     const onQnh = mark ? mark.pressureAltitudeFt : columnAt(this.path.altitudeOnQnhFt, ta, this.path.pressureAltitudeFt);
     return [
-      ...(b.inversions || []).map((one) => ({ base: one.baseFt, top: one.topFt, name: 'inversion', words: `inversion, ${number(one.warmerK, 1)} K warmer` })),
-      ...(b.clouds || []).map((one) => ({ base: one.baseFt, top: one.topFt, name: 'cloud', words: 'convective cloud possible' })),
+      ...b.inversions.map((one) => ({ base: one.baseFt, top: one.topFt, name: 'inversion', words: `inversion, ${number(one.warmerK, 1)} K warmer` })),
+      ...(b.turbulence && b.turbulence.cloud ? [b.turbulence.cloud] : []).map((one) => (
+        { base: one.baseFt, top: one.topFt, name: 'convective', words: 'convective cloud possible' })),
       ...b.freezingLevels.map((one) => ({ at: one.pressureAltitudeFt, name: 'freezing', words: `0 °C, ${one.direction === 'falling' ? 'colder' : 'warmer'} above` })),
       { at: onQnh, name: 'transition', words: 'transition altitude' },
       { at: b.tropopauseFt, name: 'tropopause', words: 'tropopause' },
@@ -142,7 +158,9 @@ class Picture {
       if (isKnown(at)) {
         group.append(line(AXIS_LEFT, low, this.right, low, name));
       } else {
-        group.append(shape('rect', { x: AXIS_LEFT, y: high, width: this.right - AXIS_LEFT, height: Math.max(2, low - high), fill: this.fill(name), class: 'band' }));
+        // all of the sky can be cloud: that is told beside the picture, and does not cover it
+        const [from, to] = name === 'convective' ? [this.right + 2, this.strip - 2] : [AXIS_LEFT, this.right];
+        group.append(shape('rect', { x: from, y: high, width: to - from, height: Math.max(2, low - high), fill: this.fill(name), class: name }));
       }
       places.push([(low + high) / 2, words]);
     }
@@ -190,15 +208,13 @@ class Picture {
   cloudAhead() {
     const cloud = this.briefing.cloudTop;
     const group = shape('g', { class: 'cloud' });
-    if (!cloud || !isKnown(cloud.nearNm)) return group;
+    if (!cloud || !isKnown(cloud.topFt)) return group;
     const last = this.path.distanceNm[this.path.distanceNm.length - 1];
-    const left = this.placeOfDistance(cloud.nearNm);
-    const right = this.placeOfDistance(Math.min(cloud.farNm, last));
-    // base and top are true altitudes: the climb's own columns say which pressure altitudes these are
-    const feet = (trueFt) => columnAt(this.path.trueAltitudeFt, trueFt, this.path.pressureAltitudeFt);
-    const top = this.y(feet(cloud.topFt));
-    const base = Number.isNaN(this.y(feet(cloud.baseFt))) ? this.bottom : this.y(feet(cloud.baseFt));
-    if (Number.isNaN(left + right + top)) return group;
+    const left = this.placeOfDistance(cloud.nearEdgeNm);
+    const right = this.placeOfDistance(Math.min(cloud.farEdgeNm, last));
+    const top = Math.max(AXIS_TOP, this.y(cloud.topFt));
+    const base = isKnown(cloud.baseFt) ? Math.min(this.bottom, this.y(cloud.baseFt)) : this.bottom;
+    if (!this.isInside(left) || !this.isInside(right) || base <= top) return group;
     group.append(shape('rect', { x: left, y: top, width: right - left, height: base - top, rx: 14, fill: this.fill('cloud'), class: 'mass' }));
     const words = 'cloud ahead';
     const width = textWidth(words, 12.5);
@@ -212,7 +228,7 @@ class Picture {
   changedClimbs() {
     const group = shape('g', { class: 'changed' });
     const ends = [];
-    (this.briefing.changedPaths || []).forEach((changed, i) => {
+    this.briefing.changedPaths.forEach((changed, i) => {
       const points = this.along(changed).map((value, k) => [this.x(value), this.y(changed.pressureAltitudeFt[k])]);
       const drawn = through(points, `changed-${i % 3}`);
       const letter = 'abcdefgh'[i];
@@ -256,7 +272,7 @@ class Picture {
       }
     }
     if (b.icingConditions.some((span) => isKnown(span.protectionOnByDistanceNm))) {
-      this.key.push([this.sample('on-by'), 'ice protection on by here']);
+      this.key.push([this.sample('icing on-by'), 'ice protection on by here']);
     }
     return group;
   }
@@ -265,7 +281,7 @@ class Picture {
     const group = shape('g', { class: 'gates' });
     for (const gate of this.briefing.restrictions) {
       const x = this.placeOfDistance(gate.distanceNm);
-      if (Number.isNaN(x)) continue;
+      if (!this.isInside(x)) continue;
       const [low, high] = [this.y(gate.lowerPressureAltitudeFt), this.y(gate.upperPressureAltitudeFt)];
       const bound = (y, side) => {
         if (Number.isNaN(y)) return;
@@ -303,18 +319,45 @@ class Picture {
     return group;
   }
 
-  /** The numbers of the table "What, by when". */
+  /** Along the lower edge, where there is reason for the seat-belt sign. */
+  seatBelts() {
+    const group = shape('g', { class: 'belts' });
+    const spans = this.briefing.turbulence ? this.briefing.turbulence.seatBelts : [];
+    for (const span of spans) {
+      const [from, to] = [this.placeOf(span.entryTimeS, span.entryDistanceNm), this.placeOf(span.exitTimeS, span.exitDistanceNm)];
+      if (Number.isNaN(from + to)) continue;
+      group.append(line(from, this.bottom - 5, to, this.bottom - 5, 'belt'));
+      this.room.take(from, this.bottom - 10, to, this.bottom);
+    }
+    if (group.childElementCount) this.key.push([this.sample('belts belt'), 'reason for the seat-belt sign']);
+    return group;
+  }
+
+  /** The numbers of the table "What, by when": those of one place in a row with one line to it. */
   marks() {
     const group = shape('g', { class: 'marks' });
-    const kinds = new Set();
-    for (const mark of this.briefing.whatByWhen || []) {
-      const [x, y] = [this.placeOf(mark.timeS, mark.distanceNm), this.y(mark.pressureAltitudeFt)];
-      if (Number.isNaN(x + y)) continue;
-      kinds.add(mark.kind);
-      const place = this.room.place(x, y, 20, 20, [225, 240, 210, 255, 195, 270, 180, 45, 30, 60, 15, 75, 0, 90, 285], 12);
-      group.append(line(x, y, place.x, place.y, 'leader'), shape('circle', { cx: x, cy: y, r: 2.5, class: 'spot' }),
-        this.badge(mark.kind, place.x, place.y, mark.number));
+    const lines = shape('g');
+    group.append(lines);
+    const groups = [];
+    const due = this.briefing.whatByWhen.map((mark) => {
+      const at = mark.latest || mark;
+      return { ...mark, x: this.placeOf(at.timeS, at.distanceNm), y: this.y(at.pressureAltitudeFt) };
+    }).filter(({ x, y }) => !Number.isNaN(x + y)).sort((a, b) => a.x - b.x || a.number - b.number);
+    for (const mark of due) {
+      const open = groups[groups.length - 1];
+      if (open && open.length < 4 && Math.hypot(mark.x - open[0].x, mark.y - open[0].y) < 14) open.push(mark);
+      else groups.push([mark]);
     }
+    for (const together of groups) {
+      const { x, y } = together[0];
+      const place = this.room.place(x, y, together.length * 21, 20, [225, 240, 210, 255, 195, 270, 45, 30, 60, 15, 75, 0, 90, 180, 285], 10);
+      lines.append(line(x, y, place.x, place.y, 'leader'));
+      together.forEach((mark, i) => {
+        lines.append(shape('circle', { cx: mark.x, cy: mark.y, r: 2.5, class: 'spot' }));
+        group.append(this.badge(mark.kind, place.x + (i - (together.length - 1) / 2) * 21, place.y, mark.number));
+      });
+    }
+    const kinds = new Set(due.map(({ kind }) => kind));
     for (const kind of ['do', 'expect', 'check'].filter((one) => kinds.has(one))) {
       this.key.push([shape('svg', { viewBox: '-14 -11 28 22', width: 28, height: 22, class: 'marks' }, this.badge(kind, 0, 0, 'n')),
         { do: 'to do', expect: 'to expect', check: 'to check' }[kind] + ', numbered as in the table']);
@@ -336,8 +379,8 @@ class Picture {
   }
 
   sample(name) {
-    return shape('svg', { viewBox: '0 0 28 14', width: 28, height: 14, class: name.split(' ')[0] === 'changed' ? 'changed' : 'icing' },
-      shape('path', { d: 'M0 7L28 7', class: name }));
+    const [layer, own] = name.split(' ');
+    return shape('svg', { viewBox: '0 0 28 14', width: 28, height: 14, class: layer }, line(0, 7, 28, 7, own));
   }
 
   /** Moves the cursor to a sample. */

@@ -1,24 +1,24 @@
 // The tables and lists below the picture.
 
 function whatByWhen(briefing) {
-  const rows = (briefing.whatByWhen || []).map((row) => [
+  const rows = briefing.whatByWhen.map((row) => [
     String(row.number),
     [element('strong', {}, { do: 'Do: ', expect: 'Expect: ', check: 'Check: ' }[row.kind] || ''), row.what],
-    row.altitudeText || number(row.pressureAltitudeFt, 0, 'ft'),
+    row.altitudeText,
     clock(row.timeS),
     number(row.distanceNm, 1),
-    row.figure || '',
     row.latest ? `${row.latest.altitudeText}, ${clock(row.latest.timeS)}, ${number(row.latest.distanceNm, 1, 'NM')}` : '',
+    row.figure || '',
     row.reason || '',
   ]);
   return table('What to do, to expect and to check, in the order in which it comes; the numbers are those of the picture',
-    ['No.', 'What', 'Altitude', 'Time, min:s', 'Distance, NM', 'At this figure', 'Latest', 'Why'], rows);
+    ['No.', 'What', 'Altitude', 'Time, min:s', 'Distance, NM', 'Latest', 'Figure', 'Why'], rows);
 }
 
 function checkCard(briefing) {
-  const rows = (briefing.checkCard || []).map((row) => [
+  const rows = briefing.checkCard.map((row) => [
     row.name,
-    row.altitudeText || number(row.pressureAltitudeFt, 0, 'ft'),
+    row.altitudeText,
     clock(row.timeS) + (isKnown(row.timeToleranceS) ? ` ± ${number(row.timeToleranceS)} s` : ''),
     number(row.distanceNm, 1),
     number(row.cabinAltitudeFt),
@@ -105,7 +105,13 @@ function cloudAhead(briefing) {
   return [list, bullets(top.reasons)];
 }
 
-function clouds(briefing) {
-  return table('Cloud that rising air could make', ['Base, ft', 'Top, ft', 'Basis'],
-    briefing.clouds.map((row) => [number(row.baseFt), number(row.topFt), row.basis]));
+function turbulence(briefing) {
+  const found = briefing.turbulence;
+  const energy = isKnown(found.energyJPerKg) ? `energy of a lifted parcel ${number(found.energyJPerKg, 0, 'J/kg')}` : `energy of a lifted parcel ${NOT_KNOWN}: ${found.energyNotKnown}`;
+  const cloud = found.cloud ? `${found.cloud.basis}, from ${number(found.cloud.baseFt)} to ${number(found.cloud.topFt, 0, 'ft')}` : 'no cloud of a lifted parcel is known';
+  const spans = found.seatBelts.length
+    ? [table('Where there is reason for the seat-belt sign', ['Pressure altitude, ft', 'Time, min:s', 'Distance, NM', 'Why'],
+      found.seatBelts.map((span) => [`${number(span.fromFt)} to ${number(span.toFt)}`, `${clock(span.entryTimeS)} to ${clock(span.exitTimeS)}`,
+        `${number(span.entryDistanceNm, 1)} to ${number(span.exitDistanceNm, 1)}`, span.reasons.join('; ')]))] : [];
+  return [...spans, bullets([energy, cloud]), element('p', {}, found.advice)];
 }

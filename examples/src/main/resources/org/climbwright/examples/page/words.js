@@ -37,7 +37,15 @@ function altitudeText(briefing, onQnhFt, pressureFt) {
   if (isKnown(onQnhFt) && (!isKnown(transition) || onQnhFt <= transition)) {
     return number(onQnhFt, 0, 'ft') + ' on QNH';
   }
-  return isKnown(pressureFt) ? 'FL' + String(Math.round(pressureFt / 100)).padStart(3, '0') : NOT_KNOWN;
+  if (!isKnown(pressureFt)) return NOT_KNOWN;
+  const whole = Math.round(pressureFt);
+  return whole % 100 === 0 ? 'FL' + String(whole / 100).padStart(3, '0') : number(pressureFt, 0, 'ft') + ' on 1013.25 hPa';
+}
+
+/** The marks of the altimeter at whole multiples of so many feet. */
+function marksEvery(briefing, feet) {
+  const read = (text) => (text.startsWith('FL') ? 100 * Number(text.slice(2)) : parseInt(text, 10));
+  return briefing.altimeterMarks.filter(({ text }) => read(text) % feet === 0);
 }
 
 function element(tag, attributes = {}, ...children) {
@@ -71,7 +79,7 @@ function table(caption, headings, rows, headed = 0) {
         ...(heading ? { scope: 'row' } : {}),
         ...styled(i),
       });
-      cell.append(...[content].flat());
+      cell.append(element('span', {}, ...[content].flat()));
       return cell;
     });
     return element('tr', { role: 'row' }, ...made);
@@ -84,8 +92,4 @@ function table(caption, headings, rows, headed = 0) {
 
 function bullets(lines) {
   return element('ul', {}, ...lines.map((line) => element('li', {}, line)));
-}
-
-function columnsOf(rows) {
-  return Object.fromEntries(Object.keys(rows[0]).map((name) => [name, rows.map((row) => row[name])]));
 }

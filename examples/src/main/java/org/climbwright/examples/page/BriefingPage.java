@@ -45,6 +45,7 @@ public final class BriefingPage {
                         inlined(json),
                         "scripts",
                         licence()
+                                + text("fine.js")
                                 + text(CHARTS + "dist/uPlot.iife.min.js")
                                 + SCRIPTS.stream()
                                         .map(BriefingPage::text)

@@ -69,7 +69,7 @@ function pictureWords() {
 function drawPicture() {
   const box = byId('picture-box');
   const zoom = parseFloat(getComputedStyle(document.documentElement).fontSize) / 16;
-  picture = new Picture(briefing, against, Math.max(860, Math.floor(box.clientWidth / zoom)), zoom);
+  picture = new Picture(briefing, against, Math.max(920, Math.floor(box.clientWidth / zoom)), zoom);
   const screen = element('div', { id: 'climb', role: 'slider', tabindex: 0, 'aria-label': `Point on the climb; altitude against ${against}`,
     'aria-valuemin': 0, 'aria-valuemax': last, 'aria-describedby': 'picture-words' }, picture.svg);
   const focused = document.activeElement && document.activeElement.id === 'climb';

@@ -68,8 +68,11 @@ class Picture {
   draw() {
     this.room = new Room(AXIS_LEFT + 2, AXIS_TOP + 2, this.right - 2, this.bottom - 2);
     this.room.takeAlong(this.points.filter(([x]) => !Number.isNaN(x)), 5);
+    // in this order they find their places, too
     this.add(this.axes(), this.levels(), this.humidity(), this.cloudAhead(), this.changedClimbs(),
-      this.icing(), through(this.points, 'climb'), this.gates(), this.reducing(), this.seatBelts(), this.marks());
+      this.icing(), through(this.points, 'climb'));
+    const [gates, named] = this.gates();
+    this.add(gates, this.reducing(), this.seatBelts(), this.marks(), this.gateNames(named));
     this.svg.prepend(shape('defs', {}, ...[...this.used].map((name) => HATCHES[name][1]())));
     for (const name of this.used) this.key.push([this.swatch(name), HATCHES[name][0]]);
     this.cursor = shape('g', { class: 'cursor' }, line(0, AXIS_TOP, 0, this.bottom, ''),
@@ -279,6 +282,7 @@ class Picture {
 
   gates() {
     const group = shape('g', { class: 'gates' });
+    const named = [];
     for (const gate of this.briefing.restrictions) {
       const x = this.placeOfDistance(gate.distanceNm);
       if (!this.isInside(x)) continue;
@@ -295,10 +299,18 @@ class Picture {
       const to = Number.isNaN(high) ? Math.max(AXIS_TOP, (Number.isNaN(low) ? this.bottom : low) - 46) : high;
       group.append(line(x, from, x, to, 'post'));
       this.room.take(x - 2, Math.min(from, to), x + 2, Math.max(from, to));
+      named.push({ gate, x, anchor: Number.isNaN(low) ? (Number.isNaN(high) ? (from + to) / 2 : high) : low });
+    }
+    return [group, named];
+  }
+
+  /** Name and margin of each gate; the numbers have found their places before. */
+  gateNames(named) {
+    const group = shape('g', { class: 'gates' });
+    for (const { gate, x, anchor } of named) {
       const lines = [gate.name, [isKnown(gate.marginFt) ? signed(gate.marginFt, 0, 'ft') : '',
         isKnown(gate.marginKn) ? signed(gate.marginKn, 0, 'kn') : '', gate.verdict].filter(Boolean).join(', ')];
       const width = Math.max(...lines.map((words) => textWidth(words, 12.5, 600)));
-      const anchor = Number.isNaN(low) ? (Number.isNaN(high) ? (from + to) / 2 : high) : low;
       const place = this.room.place(x, anchor, width, 32, [30, 10, 60, 80, 0, 100, 120, 150, -10, 180, -30, -90], 12);
       group.append(line(x, anchor, Math.max(place.x - width / 2, Math.min(place.x + width / 2, x)), place.y - 14 * Math.sign(place.y - anchor), 'leader'),
         label(place.x - width / 2, place.y - 3, lines[0], { class: gate.verdict === 'missed' ? 'strong' : '' }),

@@ -48,7 +48,7 @@ function chart(title, unit, altitudes, columns, digits, briefing) {
 function plot(box, unit, altitudes, lines, briefing) {
   const ink = '#1f2a36';
   const grid = { stroke: '#dfe3e8', width: 1 };
-  const font = '12.5px system-ui, sans-serif';
+  const font = '13px system-ui, sans-serif';
   const words = new Map(marksEvery(briefing, 5000).map((mark) => [mark.pressureAltitudeFt, mark.text]));
   const own = { splits: () => [...words.keys()], values: (_, splits) => splits.map((feet) => words.get(feet) || '') };
   const made = new uPlot({

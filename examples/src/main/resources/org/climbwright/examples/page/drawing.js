@@ -97,6 +97,7 @@ class Room {
     this.bounds = [left, top, right, bottom];
     this.taken = [];
     this.leaders = [];
+    this.labels = [];
   }
 
   take(left, top, right, bottom) {
@@ -128,12 +129,17 @@ class Room {
         const cy = y + Math.sin(angle) * (away + height / 2);
         const free = this.isFree(cx - width / 2, cy - height / 2, cx + width / 2, cy + height / 2);
         if (!free) return;
-        const crossing = this.leaders.some((other) => cross(other, [x, y, cx, cy])) ? 60 : 0;
-        if (!best || cost + crossing < best.cost) best = { cost: cost + crossing, x: cx, y: cy };
+        const box = [cx - width / 2, cy - height / 2, cx + width / 2, cy + height / 2];
+        const untidy = this.leaders.filter((other) => cross(other, [x, y, cx, cy])).length * 40
+          + this.labels.filter((other) => passes([x, y, cx, cy], other)).length * 80
+          + this.leaders.filter((other) => passes(other, box)).length * 60;
+        if (!best || cost + untidy < best.cost) best = { cost: cost + untidy, x: cx, y: cy };
       });
     }
     const found = best || { x, y: y - 30 };
-    this.take(found.x - width / 2 - 2, found.y - height / 2 - 2, found.x + width / 2 + 2, found.y + height / 2 + 2);
+    const box = [found.x - width / 2 - 2, found.y - height / 2 - 2, found.x + width / 2 + 2, found.y + height / 2 + 2];
+    this.take(...box);
+    this.labels.push(box);
     this.leaders.push([x, y, found.x, found.y]);
     return found;
   }
@@ -143,6 +149,16 @@ class Room {
     if (left < l || top < t || right > r || bottom > b) return false;
     return this.taken.every((box) => right < box[0] || left > box[2] || bottom < box[1] || top > box[3]);
   }
+}
+
+/** Whether a line goes through a box. */
+function passes([ax, ay, bx, by], [left, top, right, bottom]) {
+  const parts = Math.ceil(Math.hypot(bx - ax, by - ay) / 4);
+  for (let k = 0; k <= parts; k++) {
+    const [x, y] = [ax + ((bx - ax) * k) / parts, ay + ((by - ay) * k) / parts];
+    if (x > left && x < right && y > top && y < bottom) return true;
+  }
+  return false;
 }
 
 function cross([ax, ay, bx, by], [cx, cy, dx, dy]) {

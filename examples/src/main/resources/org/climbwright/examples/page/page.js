@@ -58,7 +58,7 @@ function pictureWords() {
   }
   if (briefing.icingConditions.length === 0) parts.push('No span meets a rule for icing conditions, which is not “no icing”.');
   for (const level of briefing.freezingLevels) {
-    parts.push(`0 °C at ${number(level.pressureAltitudeFt, 0, 'ft')}, ${level.direction === 'falling' ? 'colder' : 'warmer'} above.`);
+    parts.push(`0\u00a0°C at ${number(level.pressureAltitudeFt, 0, 'ft')}, ${level.direction === 'falling' ? 'colder' : 'warmer'} above.`);
   }
   for (const gate of briefing.restrictions) {
     parts.push(`${gate.name}: ${gate.verdict}${isKnown(gate.marginFt) ? ', ' + signed(gate.marginFt, 0, 'ft') : ''}.`);

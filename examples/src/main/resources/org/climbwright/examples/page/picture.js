@@ -72,7 +72,9 @@ class Picture {
     this.add(this.axes(), this.levels(), this.humidity(), this.cloudAhead(), this.changedClimbs(),
       this.icing(), through(this.points, 'climb'));
     const [gates, named] = this.gates();
-    this.add(gates, this.reducing(), this.seatBelts(), this.marks(), this.gateNames(named));
+    this.add(gates, this.reducing(), this.seatBelts());
+    const marks = this.marks();
+    this.add(this.gateNames(named), marks);
     this.svg.prepend(shape('defs', {}, ...[...this.used].map((name) => HATCHES[name][1]())));
     for (const name of this.used) this.key.push([this.swatch(name), HATCHES[name][0]]);
     this.cursor = shape('g', { class: 'cursor' }, line(0, AXIS_TOP, 0, this.bottom, ''),

@@ -4,7 +4,7 @@ function whatByWhen(briefing) {
   const rows = briefing.whatByWhen.map((row) => [
     String(row.number),
     [element('strong', {}, { do: 'Do: ', expect: 'Expect: ', check: 'Check: ' }[row.kind] || ''), row.what],
-    row.altitudeText,
+    row.altitudeText.replaceAll(' ', '\u00a0'),
     clock(row.timeS),
     number(row.distanceNm, 1),
     row.latest ? `${row.latest.altitudeText}, ${clock(row.latest.timeS)}, ${number(row.latest.distanceNm, 1, 'NM')}` : '',
@@ -18,8 +18,8 @@ function whatByWhen(briefing) {
 function checkCard(briefing) {
   const rows = briefing.checkCard.map((row) => [
     row.name,
-    row.altitudeText,
-    clock(row.timeS) + (isKnown(row.timeToleranceS) ? ` ± ${number(row.timeToleranceS)} s` : ''),
+    row.altitudeText.replaceAll(' ', '\u00a0'),
+    clock(row.timeS) + (isKnown(row.timeToleranceS) ? `\u00a0±\u00a0${number(row.timeToleranceS, 0, 's')}` : ''),
     number(row.distanceNm, 1),
     number(row.cabinAltitudeFt),
     signed(row.cabinRateFtPerMin),

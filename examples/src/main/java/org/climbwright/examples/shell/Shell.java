@@ -1,0 +1,144 @@
+package org.climbwright.examples.shell;
+
+import java.io.ByteArrayInputStream;
+import java.io.Console;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import jdk.jshell.tool.JavaShellToolBuilder;
+
+/**
+ * JShell on the class path of the library, with its packages imported: {@code mvn -q -Pjshell
+ * compile exec:java} from the root.
+ *
+ * <p>What is typed runs in a JVM of its own, so that a loop that never ends can be stopped.
+ * Standard input may be a pipe: then there is no prompt, and what comes out are the answers.
+ */
+public final class Shell {
+    /** Long values are for reading here, not for a line of 80 characters. */
+    private static final int LONGEST = 20_000;
+
+    private Shell() {}
+
+    /**
+     * Runs the shell; leaves the JVM with the exit code if that is not 0.
+     *
+     * @param args options of JShell, and files for it to read
+     */
+    public static void main(String[] args) {
+        int code = run(System.out, System.err, isPerson(), args);
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    static int run(PrintStream out, PrintStream err, boolean isPerson, String... args) {
+        out.print(resource("greeting.txt"));
+        out.flush();
+        Path imports = null;
+        try {
+            imports = Files.createTempFile("climbwright", ".jsh");
+            Files.writeString(imports, resource("imports.jsh"));
+            Stream<String> own =
+                    Stream.of(
+                            "--class-path",
+                            classPath(),
+                            "--startup",
+                            imports.toString(),
+                            "-R-XX:+UseSerialGC", // starts sooner
+                            "-R-XX:TieredStopAtLevel=1",
+                            "-R-Dfile.encoding=UTF-8");
+            return JavaShellToolBuilder.builder()
+                    .persistence(settings(isPerson))
+                    .out(out)
+                    .err(err)
+                    .start(Stream.concat(own, Stream.of(args)).toArray(String[]::new));
+        } catch (Exception broken) {
+            err.println("JShell cannot be started: " + broken.getMessage());
+            return 1;
+        } finally {
+            if (imports != null) {
+                imports.toFile().delete();
+            }
+        }
+    }
+
+    /**
+     * How JShell talks: as usual, but without a welcome of its own, with long values in full, and
+     * without a prompt where nobody would see it. A start-up script comes too early to say so; what
+     * a session before this one has kept does not.
+     */
+    private static Map<String, String> settings(boolean isPerson) throws Exception {
+        String commands =
+                """
+                /set mode climb normal -quiet
+                /set truncation climb %d
+                /set prompt climb "%s" "%s"
+                /set mode climb -retain
+                /set feedback -retain climb
+                /exit
+                """
+                        .formatted(LONGEST, isPerson ? "jshell> " : "", isPerson ? "   ...> " : "");
+        Map<String, String> kept = new HashMap<>();
+        JavaShellToolBuilder.builder()
+                .persistence(kept)
+                .in(new ByteArrayInputStream(commands.getBytes(StandardCharsets.UTF_8)), null)
+                .out(
+                        new PrintStream(
+                                OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8))
+                .start("--no-startup", "--execution", "local");
+        kept.keySet().removeIf(key -> key.startsWith("HISTORY"));
+        return kept;
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = Shell.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the shell comes with " + name);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** Where this program was started by Maven, the JVM's own class path is Maven's. */
+    private static String classPath() throws URISyntaxException {
+        if (!(Shell.class.getClassLoader() instanceof URLClassLoader loader)) {
+            return System.getProperty("java.class.path");
+        }
+        List<String> entries = new ArrayList<>();
+        for (URL url : loader.getURLs()) {
+            entries.add(Path.of(url.toURI()).toString());
+        }
+        return entries.stream().collect(Collectors.joining(System.getProperty("path.separator")));
+    }
+
+    /** Newer JVMs have a console without a terminal, and a method that tells. */
+    @SuppressWarnings("SystemConsoleNull") // until 21 it does
+    private static boolean isPerson() {
+        Console console = System.console();
+        if (console == null) {
+            return false;
+        }
+        try {
+            return (Boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException older) {
+            return true;
+        }
+    }
+}

@@ -15,6 +15,7 @@ import static org.climbwright.airspeed.AirspeedConversion.tasFromMach;
 import static org.climbwright.airspeed.AirspeedConversion.totalPressureFromMach;
 
 import java.io.Serializable;
+import java.util.Locale;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.quantity.pressure.DynamicPressure;
 import org.climbwright.quantity.pressure.ImpactPressure;
@@ -235,8 +236,14 @@ public final class Airspeeds implements Serializable {
     @Override
     public String toString() {
         // Below the sea a speed near Mach 5 has a calibrated airspeed beyond the relations.
-        String cas = hasCas(mach, pressurePa) ? calibratedAirspeed().toString() : "beyond Mach 5";
-        return mach() + ", CAS " + cas + ", TAS " + trueAirspeed();
+        String cas =
+                hasCas(mach, pressurePa) ? knots(calibratedAirspeed().inKnots()) : "beyond Mach 5";
+        return String.format(
+                Locale.ROOT, "M%.4f, CAS %s, TAS %s", mach, cas, knots(trueAirspeed().inKnots()));
+    }
+
+    private static String knots(double knots) {
+        return String.format(Locale.ROOT, "%.1f kn", knots);
     }
 
     private Object readResolve() {

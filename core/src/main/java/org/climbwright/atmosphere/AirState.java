@@ -1,6 +1,7 @@
 package org.climbwright.atmosphere;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.climbwright.quantity.altitude.DensityAltitude;
@@ -565,14 +566,17 @@ public final class AirState implements Serializable {
      */
     @Override
     public String toString() {
-        return "air of "
-                + staticPressure()
-                + " and "
-                + staticAirTemperature()
-                + ", vapour pressure "
-                + (isHumidityKnown() ? vapourPressurePa + " Pa" : "not known")
-                + ", geopotential altitude "
-                + geopotentialAltitude().map(Object::toString).orElse("not known");
+        return String.format(
+                Locale.ROOT,
+                "%.2f hPa, %.2f °C, %s, geopotential altitude %s",
+                staticPressure().inHectopascals(),
+                staticAirTemperature().inCelsius() + 0.0,
+                isHumidityKnown()
+                        ? String.format(Locale.ROOT, "vapour pressure %.2f Pa", vapourPressurePa)
+                        : "humidity not known",
+                geopotentialAltitude()
+                        .map(altitude -> String.format(Locale.ROOT, "%.0f ft", altitude.inFeet()))
+                        .orElse("not known"));
     }
 
     private Object readResolve() {

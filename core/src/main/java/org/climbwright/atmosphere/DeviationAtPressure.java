@@ -1,5 +1,6 @@
 package org.climbwright.atmosphere;
 
+import java.util.Locale;
 import org.climbwright.quantity.ModelRange;
 
 /**
@@ -51,5 +52,16 @@ final class DeviationAtPressure implements Atmosphere {
     @Override
     public double[] bendsPa() {
         return StandardAir.bendsPa();
+    }
+
+    /**
+     * Returns the atmosphere for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT, "ICAO standard atmosphere %+.1f K at every pressure", deviationK);
     }
 }

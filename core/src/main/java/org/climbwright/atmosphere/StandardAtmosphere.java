@@ -58,4 +58,14 @@ enum StandardAtmosphere implements Atmosphere {
     public double[] bendsPa() {
         return StandardAir.bendsPa();
     }
+
+    /**
+     * Returns the atmosphere for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return "ICAO standard atmosphere";
+    }
 }

@@ -2,6 +2,7 @@ package org.climbwright.briefing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.altitude.AltitudeOnQnh;
@@ -30,5 +31,17 @@ public record BriefingLevel(
      */
     public BriefingLevel {
         events = List.copyOf(events);
+    }
+
+    /**
+     * Returns the line for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return events.stream()
+                .map(ClimbEvent::text)
+                .collect(Collectors.joining(", ", state + (events.isEmpty() ? "" : ": "), ""));
     }
 }

@@ -1,6 +1,7 @@
 package org.climbwright.briefing;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.climbwright.cabin.CabinPlan;
 import org.climbwright.cabin.CabinState;
 import org.climbwright.cabin.ExpectedCabin;
@@ -87,5 +88,17 @@ public final class CabinBriefing {
      */
     public CabinAltitudeRule rule() {
         return rule;
+    }
+
+    /**
+     * Returns the checks for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return checks.stream()
+                .map(CabinState::toString)
+                .collect(Collectors.joining("; ", "checks of the cabin: ", ""));
     }
 }

@@ -2,6 +2,7 @@ package org.climbwright.cabin;
 
 import java.io.Serializable;
 import java.time.Duration;
+import java.util.Locale;
 import org.climbwright.quantity.altitude.CabinAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.DifferentialPressure;
@@ -44,5 +45,23 @@ public record CabinState(
         RATE_LIMIT,
         /** The relief setting: the relief valve is open. */
         RELIEF_SETTING
+    }
+
+    /**
+     * Returns the state for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "%.1f s: aeroplane at %s, cabin at %s, %s, differential %.2f psi, bound by %s",
+                time.toNanos() * 1e-9,
+                InFeet.of(aeroplane.inMetres()),
+                InFeet.of(cabin.inMetres()),
+                InFeet.perMinute(rate.inMetresPerSecond()),
+                differential.inPoundsPerSquareInch(),
+                boundBy.name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
 }

@@ -379,7 +379,11 @@ public final class IcingRule implements Serializable {
      */
     @Override
     public String toString() {
-        StringBuilder words = new StringBuilder(part.name()).append(" (").append(basis).append(')');
+        StringBuilder words =
+                new StringBuilder(part.name().toLowerCase(Locale.ROOT))
+                        .append(" (")
+                        .append(basis)
+                        .append(')');
         append(words, ", TAT to ", warmestTotalK);
         append(words, ", SAT to ", warmestStaticK);
         append(words, ", not below SAT ", coldestK);

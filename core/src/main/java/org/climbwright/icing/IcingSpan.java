@@ -3,6 +3,7 @@ package org.climbwright.icing;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
@@ -116,5 +117,28 @@ public record IcingSpan(
     public Optional<ClimbState> onBy(ClimbPath path, Duration lead) {
         Duration time = entry.time().minus(lead);
         return time.isNegative() ? Optional.empty() : Optional.of(path.at(time));
+    }
+
+    /**
+     * Returns the span for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "%s, %s from %.0f to %.0f ft, %.1f s: %s",
+                part.name().toLowerCase(Locale.ROOT),
+                switch (answer) {
+                    case CONDITIONS -> "icing conditions";
+                    case NOT_KNOWN -> "icing not known";
+                    case COLDER_THAN_THE_RULE -> "colder than the rule";
+                    case NOT_MET -> "rule not met";
+                },
+                bottom().inFeet(),
+                top().inFeet(),
+                exit.timeS() - entry.timeS(),
+                reason);
     }
 }

@@ -2,7 +2,9 @@ package org.climbwright.icing;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.climbwright.path.ClimbPath;
 
 /**
@@ -72,5 +74,25 @@ public record ProtectionAdvice(
                                                 + span.bottom()
                                                 + " to "
                                                 + span.top()));
+    }
+
+    /**
+     * Returns the advice for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        String part = plan.rule().part().name().toLowerCase(Locale.ROOT);
+        if (periods.isEmpty()) {
+            boolean isUnknown =
+                    spans.stream().anyMatch(span -> span.answer() != IcingAnswer.NOT_MET);
+            return part
+                    + ": no icing conditions by its rule, which is not \"no icing\""
+                    + (isUnknown ? ", and in part it cannot be told" : "");
+        }
+        return periods.stream()
+                .map(ProtectionPeriod::toString)
+                .collect(Collectors.joining("; ", part + ": ", ""));
     }
 }

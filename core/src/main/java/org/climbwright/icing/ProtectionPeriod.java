@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
@@ -118,5 +119,22 @@ public record ProtectionPeriod(
      */
     public Duration duration() {
         return off.time().minus(on.time());
+    }
+
+    /**
+     * Returns the period for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "on %s %.0f ft, %s %.0f ft, for %.1f s",
+                isOnBeforeClimb ? "before the climb begins at" : "by",
+                on.pressureAltitude().inFeet(),
+                isOnAtTop ? "still on at the top," : "off at",
+                off.pressureAltitude().inFeet(),
+                off.timeS() - on.timeS());
     }
 }

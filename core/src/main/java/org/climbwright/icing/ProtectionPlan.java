@@ -2,6 +2,7 @@ package org.climbwright.icing;
 
 import java.io.Serializable;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -74,5 +75,21 @@ public record ProtectionPlan(
      */
     public static ProtectionPlan deIce(IcingRule rule, Duration minimumOff) {
         return new ProtectionPlan(rule, ProtectionMethod.DE_ICE, Duration.ZERO, minimumOff);
+    }
+
+    /**
+     * Returns the plan for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "%s by %s, %.0f s ahead, together where off for less than %.0f s",
+                method == ProtectionMethod.ANTI_ICE ? "anti-ice" : "de-ice",
+                rule,
+                seconds(lead),
+                seconds(minimumOff));
     }
 }

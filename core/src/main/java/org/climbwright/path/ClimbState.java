@@ -3,6 +3,7 @@ package org.climbwright.path;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.airspeed.AirspeedConversion;
@@ -371,17 +372,17 @@ public final class ClimbState implements Serializable {
      */
     @Override
     public String toString() {
-        return pressureAltitude().text()
-                + ", "
-                + calibratedAirspeed().text()
-                + ", "
-                + mach().text()
-                + ", "
-                + pressureAltitudeRate().text()
-                + ", "
-                + timeS
-                + " s, "
-                + distance().map(GroundDistance::text).orElse("distance not known");
+        return String.format(
+                Locale.ROOT,
+                "%.0f ft, CAS %.1f kn, M%.4f, %.0f ft/min, %.1f s, %s",
+                pressureAltitude().inFeet(),
+                calibratedAirspeed().inKnots(),
+                mach,
+                pressureAltitudeRate().inFeetPerMinute(),
+                timeS,
+                distance()
+                        .map(way -> String.format(Locale.ROOT, "%.2f NM", way.inNauticalMiles()))
+                        .orElse("distance not known"));
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.climbwright.performance;
 import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.climbwright.airspeed.AirspeedConversion;
@@ -479,10 +480,11 @@ public final class ClimbPoint implements Serializable {
      */
     @Override
     public String toString() {
-        return pressureAltitudeRate().text()
-                + " at "
-                + pressureAltitude().text()
-                + ", "
-                + mach().text();
+        return String.format(
+                Locale.ROOT,
+                "%.0f ft/min at %.0f ft, M%.4f",
+                pressureAltitudeRate().inFeetPerMinute(),
+                pressureAltitude().inFeet(),
+                mach().number());
     }
 }

@@ -1,11 +1,13 @@
 package org.climbwright.profile;
 
+import java.util.Locale;
 import java.util.Objects;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.GroundDistance;
+import org.climbwright.unit.UnitScale;
 
 /**
  * What one change does to a climb: more time, distance and fuel, or less, and another top.
@@ -110,17 +112,17 @@ public record ClimbDifference(ClimbChange change, ClimbProfile before, ClimbProf
     @Override
     public String toString() {
         String differences =
-                change.text()
-                        + ": "
-                        + moreTimeS()
-                        + " s, "
-                        + moreFuelKg()
-                        + " kg of fuel and "
-                        + moreDistanceM()
-                        + " m more to "
-                        + comparedAt().text();
+                String.format(
+                        Locale.ROOT,
+                        "%s: %+.1f s, %+.1f kg of fuel and %+.2f NM to %.0f ft",
+                        change.text(),
+                        moreTimeS() + 0.0,
+                        moreFuelKg() + 0.0,
+                        UnitScale.NAUTICAL_MILE.fromSi(moreDistanceM()) + 0.0,
+                        comparedAt().inFeet());
         return higherTop().inMetres() == 0.0
                 ? differences
-                : differences + ", and the top higher by " + higherTop().text();
+                : String.format(
+                        Locale.ROOT, "%s, and the top %+.0f ft", differences, higherTop().inFeet());
     }
 }

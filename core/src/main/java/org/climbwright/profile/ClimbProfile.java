@@ -2,6 +2,7 @@ package org.climbwright.profile;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.climbwright.airspeed.AirspeedConversion;
 import org.climbwright.path.ClimbPath;
@@ -294,14 +295,13 @@ public final class ClimbProfile implements ClimbPath {
      */
     @Override
     public String toString() {
-        return bottom().text()
-                + " to "
-                + top().text()
-                + " in "
-                + timeS()
-                + " s with "
-                + fuel().text()
-                + " of fuel: "
-                + end;
+        return String.format(
+                Locale.ROOT,
+                "%.0f to %.0f ft in %.1f s with %.1f kg of fuel: %s",
+                bottom().inFeet(),
+                top().inFeet(),
+                timeS(),
+                fuel().inKilograms(),
+                end);
     }
 }

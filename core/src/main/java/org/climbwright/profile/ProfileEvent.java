@@ -58,4 +58,16 @@ public record ProfileEvent(Kind kind, String text, ClimbState arriving, ClimbSta
         Objects.requireNonNull(arriving, "arriving");
         Objects.requireNonNull(leaving, "leaving");
     }
+
+    /**
+     * Returns the event for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return arriving.equals(leaving)
+                ? text + ": " + leaving
+                : text + ": " + arriving + "; leaving: " + leaving;
+    }
 }

@@ -3,6 +3,7 @@ package org.climbwright.sounding;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.atmosphere.AirState;
@@ -73,5 +74,21 @@ public record Inversion(AirState base, AirState top) implements Serializable {
             first = last + 1;
         }
         return inversions;
+    }
+
+    /**
+     * Returns the inversion for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "%.1f °C at %.0f ft to %.1f °C at %.0f ft",
+                base.staticAirTemperature().inCelsius(),
+                base.pressureAltitude().inFeet(),
+                top.staticAirTemperature().inCelsius(),
+                top.pressureAltitude().inFeet());
     }
 }

@@ -3,6 +3,7 @@ package org.climbwright.sounding;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -61,5 +62,20 @@ public record IsothermCrossing(AirState air, Trend trend) implements Serializabl
             before = i;
         }
         return crossings;
+    }
+
+    /**
+     * Returns the level for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "%.0f ft, %s upwards (%s)",
+                pressureAltitude().inFeet(),
+                trend == Trend.RISING ? "warmer" : "colder",
+                air);
     }
 }

@@ -4,6 +4,7 @@ import static org.climbwright.atmosphere.IcaoConstants.GAS_CONSTANT_J_PER_KG_K;
 import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
 
 import java.util.List;
+import java.util.Locale;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.MoistAir;
@@ -204,5 +205,20 @@ final class SoundingAtmosphere implements Atmosphere {
                     last < 0 ? Double.NaN : reported[last] + (hypsometric[k] - hypsometric[last]);
         }
         return fitted;
+    }
+
+    /**
+     * Returns the air for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "air of a sounding from %.1f to %.1f hPa, %d levels",
+                range.highest() / 100.0,
+                range.lowest() / 100.0,
+                size());
     }
 }

@@ -3,6 +3,7 @@ package org.climbwright.sounding;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.atmosphere.AirState;
@@ -98,5 +99,23 @@ public record WarmLayer(
             }
         }
         return new WarmLayer(bottom, bottomEdge, top, topEdge, warmest);
+    }
+
+    /**
+     * Returns the layer for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "%.0f ft%s to %.0f ft%s, warmest %.1f °C at %.0f ft",
+                bottom.pressureAltitude().inFeet(),
+                bottomEdge == Edge.END_OF_ASCENT ? " (the ascent begins)" : "",
+                top.pressureAltitude().inFeet(),
+                topEdge == Edge.END_OF_ASCENT ? " (the ascent ends)" : "",
+                warmest.staticAirTemperature().inCelsius(),
+                warmest.pressureAltitude().inFeet());
     }
 }

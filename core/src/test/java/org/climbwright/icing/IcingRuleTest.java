@@ -237,7 +237,7 @@ class IcingRuleTest {
     void text() {
         assertThat(ENGINE.toString())
                 .startsWith(
-                        "ENGINE (common practice, no source), TAT to 10.0 °C, not below SAT -40.0"
+                        "engine (common practice, no source), TAT to 10.0 °C, not below SAT -40.0"
                                 + " °C, ");
     }
 }

@@ -356,8 +356,8 @@ class ClimbPathTest {
     @DisplayName("reads as one line")
     void reads() {
         assertThat(Scene.calmStandardClimb().at(PressureAltitude.ofFeet(1000)).toString())
-                .startsWith("1000 ft, 250 kn, M0.38")
-                .endsWith(", 1500 ft/min, 0.0 s, 0 NM");
+                .startsWith("1000 ft, CAS 250.0 kn, M0.38")
+                .endsWith(", 1500 ft/min, 0.0 s, 0.00 NM");
     }
 
     private static TemperatureProfile profile(ModelRange range) {

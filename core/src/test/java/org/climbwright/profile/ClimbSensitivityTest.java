@@ -403,8 +403,8 @@ class ClimbSensitivityTest {
         assertThat(to(headwind(10)).toString())
                 .startsWith("10 kn more headwind: ")
                 .contains(LEVEL.text())
-                .doesNotContain("higher by");
-        assertThat(to(heavier(42000)).toString()).contains("higher by -");
+                .doesNotContain("the top");
+        assertThat(to(heavier(42000)).toString()).contains(", and the top -");
         assertThat(ClimbChange.bleedAllTheWay(Bleed.AIRFRAME))
                 .hasToString("bleed for airframe anti-ice all the way");
         assertThat(warmer(-5)).hasToString("5 K colder");

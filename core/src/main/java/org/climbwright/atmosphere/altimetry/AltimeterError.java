@@ -58,4 +58,14 @@ public record AltimeterError(AltitudeChange readsTooHighBy, String reason) imple
                 feet > 0 ? "lower" : "higher",
                 reason);
     }
+
+    /**
+     * Returns the error for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return inWords();
+    }
 }

@@ -70,4 +70,14 @@ public record ColdAirCorrection(AltitudeChange difference, String published, Str
                 published,
                 basis);
     }
+
+    /**
+     * Returns the correction for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return inWords();
+    }
 }

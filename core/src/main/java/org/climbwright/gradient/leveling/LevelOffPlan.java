@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.atmosphere.AirState;
@@ -392,14 +393,14 @@ public final class LevelOffPlan implements Serializable {
     public String toString() {
         StringBuilder text = new StringBuilder(rule.name()).append(", ").append(lead);
         for (Stretch stretch : stretches()) {
-            text.append("; ")
-                    .append(stretch.action().words())
-                    .append(" from ")
-                    .append(stretch.from().text())
-                    .append(" to go, ")
-                    .append(stretch.rateBefore().text())
-                    .append(", for ")
-                    .append(stretch.time());
+            text.append(
+                    String.format(
+                            Locale.ROOT,
+                            "; %s from %.0f ft to go, %.0f ft/min, for %.1f s",
+                            stretch.action().words(),
+                            stretch.from().inFeet(),
+                            stretch.rateBefore().inFeetPerMinute(),
+                            stretch.time().toNanos() * 1e-9));
         }
         for (String remark : remarks) {
             text.append("; ").append(remark);

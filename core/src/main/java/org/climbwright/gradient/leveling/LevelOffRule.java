@@ -271,4 +271,14 @@ public record LevelOffRule(
     public Duration leastTime() {
         return Seconds.duration(heightToGo.inMetres() / largest.inMetresPerSecond());
     }
+
+    /**
+     * Returns the rule for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return name + " (" + source + ")";
+    }
 }

@@ -3,6 +3,7 @@ package org.climbwright.gradient.restriction;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.climbwright.gradient.restriction.RestrictionOutcome.Verdict;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
@@ -120,5 +121,19 @@ public final class Restrictions {
      */
     public ClimbRequirements from(ClimbState here) {
         return ClimbRequirements.of(path, qnh.inPascals(), ordered, here);
+    }
+
+    /**
+     * Returns the answers for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return outcomes.stream()
+                .map(RestrictionOutcome::toString)
+                .collect(
+                        Collectors.joining(
+                                "; ", "restrictions: ", outcomes.isEmpty() ? "none" : ""));
     }
 }

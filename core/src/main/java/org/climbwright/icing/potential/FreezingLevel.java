@@ -1,6 +1,7 @@
 package org.climbwright.icing.potential;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Objects;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -38,5 +39,20 @@ public record FreezingLevel(AirState air, Trend trend) implements Serializable {
      */
     public PressureAltitude pressureAltitude() {
         return air.pressureAltitude();
+    }
+
+    /**
+     * Returns the level for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "%.0f ft, %s upwards (%s)",
+                pressureAltitude().inFeet(),
+                trend == Trend.RISING ? "warmer" : "colder",
+                air);
     }
 }

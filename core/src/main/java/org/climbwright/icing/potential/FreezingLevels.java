@@ -192,4 +192,14 @@ public record FreezingLevels(AirState bottom, AirState top, List<FreezingLevel> 
     public static PressureAltitude inStandardAir(IsaDeviation deviation) {
         return PressureAltitude.ofMetres(pressureAltitudeInStandardAir(deviation.inKelvins()));
     }
+
+    /**
+     * Returns the levels for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return inWords();
+    }
 }

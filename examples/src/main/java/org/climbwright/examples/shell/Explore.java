@@ -28,6 +28,11 @@ import org.climbwright.quantity.temperature.IsaDeviation;
  * local regulations and licensed practice decide.
  */
 public final class Explore {
+    /** Computed when it is first asked for. */
+    private static final class Briefed {
+        static final ClimbBriefing CLIMB = BundledClimb.briefing();
+    }
+
     private Explore() {}
 
     /**
@@ -128,7 +133,7 @@ public final class Explore {
      * @return the briefing
      */
     public static ClimbBriefing briefing() {
-        return BundledClimb.briefing();
+        return Briefed.CLIMB;
     }
 
     /** Prints the bundled climb as the main program does. */

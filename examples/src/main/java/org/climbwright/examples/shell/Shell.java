@@ -40,7 +40,9 @@ public final class Shell {
      * @param args options of JShell, and files for it to read
      */
     public static void main(String[] args) {
-        int code = run(System.out, System.err, isPerson(), args);
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        int code = run(out, err, isPerson(), args);
         if (code != 0) {
             System.exit(code);
         }
@@ -61,7 +63,8 @@ public final class Shell {
                             imports.toString(),
                             "-R-XX:+UseSerialGC", // starts sooner
                             "-R-XX:TieredStopAtLevel=1",
-                            "-R-Dfile.encoding=UTF-8");
+                            "-R-Dfile.encoding=UTF-8",
+                            "-R-Dstdout.encoding=UTF-8");
             return JavaShellToolBuilder.builder()
                     .persistence(settings(isPerson))
                     .out(out)

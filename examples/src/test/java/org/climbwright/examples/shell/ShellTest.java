@@ -1,0 +1,116 @@
+package org.climbwright.examples.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("The shell, with a pipe for a person")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class ShellTest {
+    private static final int GREETING = 6;
+
+    @TempDir private Path folder;
+    private int code;
+    private String out = "";
+    private String err = "";
+    private List<String> typed = List.of();
+
+    @BeforeAll
+    void typeTheGreeting() throws IOException {
+        typed =
+                resource("greeting.txt")
+                        .lines()
+                        .skip(1)
+                        .map(line -> line.substring(3).split(" {3,}")[0])
+                        .map(this::intoTheFolder)
+                        .toList();
+        String more =
+                """
+                isa("FL800000")
+                isa("35,000 ft")
+                System.out.println("on a line of its own, in °C")
+                int twice(int n) { return 2 * n; }
+                twice(21)
+                nonsense()
+                /exit
+                """;
+        String input = String.join("\n", typed) + "\n" + more;
+        ByteArrayOutputStream written = new ByteArrayOutputStream();
+        ByteArrayOutputStream faults = new ByteArrayOutputStream();
+        var before = System.in;
+        try {
+            System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
+            code =
+                    Shell.run(
+                            new PrintStream(written, true, StandardCharsets.UTF_8),
+                            new PrintStream(faults, true, StandardCharsets.UTF_8),
+                            false);
+        } finally {
+            System.setIn(before);
+        }
+        out = written.toString(StandardCharsets.UTF_8);
+        err = faults.toString(StandardCharsets.UTF_8);
+    }
+
+    private String intoTheFolder(String line) {
+        return line.replace("climb.svg", folder.resolve("climb.svg").toString().replace('\\', '/'));
+    }
+
+    private static String resource(String name) throws IOException {
+        try (var in = ShellTest.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @Test
+    @DisplayName("greets in six lines of at most 100 columns, and says nothing else of itself")
+    void greets() throws IOException {
+        assertThat(out).startsWith(resource("greeting.txt"));
+        assertThat(resource("greeting.txt").lines())
+                .hasSize(GREETING)
+                .allMatch(line -> line.length() <= 100);
+        assertThat(out).doesNotContain("Welcome").doesNotContain("jshell>").doesNotContain("\u001b");
+        assertThat(err).isEmpty();
+    }
+
+    @Test
+    @DisplayName("answers all that its greeting numbers, and refuses in one sentence")
+    void answers() throws IOException {
+        assertThat(typed).hasSize(GREETING - 1);
+        String answers =
+                out.lines()
+                        .skip(GREETING)
+                        .map(line -> line.replace(folder.toAbsolutePath().toString(), "FOLDER"))
+                        .filter(line -> !line.startsWith("|        at ")) // where in the library
+                        .collect(Collectors.joining("\n", "", "\n"));
+        assertThat(answers).isEqualTo(resource("answers.txt"));
+    }
+
+    @Test
+    @DisplayName("draws the climb that it is asked for: a panel for each column")
+    void draws() throws IOException {
+        String svg = Files.readString(folder.resolve("climb.svg"));
+        assertThat(svg).startsWith("<svg").endsWith("</svg>\n").doesNotContain("NaN");
+        assertThat(svg.split("<polyline")).hasSize(7);
+        assertThat(svg).contains(">rate [ft/min]<").contains(">time [min]<");
+    }
+
+    @Test
+    @DisplayName("ends with exit code 0")
+    void exits() {
+        assertThat(code).isZero();
+    }
+}

@@ -2,24 +2,21 @@ package org.climbwright.examples.shell;
 
 import java.io.ByteArrayInputStream;
 import java.io.Console;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import jdk.jshell.tool.JavaShellToolBuilder;
+import org.climbwright.examples.ClassPath;
 
 /**
  * JShell on the class path of the library, with its packages imported: {@code mvn -q -Pjshell
@@ -51,6 +48,10 @@ public final class Shell {
     static int run(PrintStream out, PrintStream err, boolean isPerson, String... args) {
         out.print(resource("greeting.txt"));
         out.flush();
+        String classPath =
+                ClassPath.entries().stream()
+                        .map(Path::toString)
+                        .collect(Collectors.joining(File.pathSeparator));
         Path imports = null;
         try {
             imports = Files.createTempFile("climbwright", ".jsh");
@@ -58,7 +59,7 @@ public final class Shell {
             Stream<String> own =
                     Stream.of(
                             "--class-path",
-                            classPath(),
+                            classPath,
                             "--startup",
                             imports.toString(),
                             "-R-XX:+UseSerialGC", // starts sooner
@@ -117,18 +118,6 @@ public final class Shell {
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
-    }
-
-    /** Where this program was started by Maven, the JVM's own class path is Maven's. */
-    private static String classPath() throws URISyntaxException {
-        if (!(Shell.class.getClassLoader() instanceof URLClassLoader loader)) {
-            return System.getProperty("java.class.path");
-        }
-        List<String> entries = new ArrayList<>();
-        for (URL url : loader.getURLs()) {
-            entries.add(Path.of(url.toURI()).toString());
-        }
-        return entries.stream().collect(Collectors.joining(System.getProperty("path.separator")));
     }
 
     /** Newer JVMs have a console without a terminal, and a method that tells. */

@@ -82,7 +82,10 @@ class ShellTest {
         assertThat(resource("greeting.txt").lines())
                 .hasSize(GREETING)
                 .allMatch(line -> line.length() <= 100);
-        assertThat(out).doesNotContain("Welcome").doesNotContain("jshell>").doesNotContain("\u001b");
+        assertThat(out)
+                .doesNotContain("Welcome")
+                .doesNotContain("jshell>")
+                .doesNotContain("\u001b");
         assertThat(err).isEmpty();
     }
 

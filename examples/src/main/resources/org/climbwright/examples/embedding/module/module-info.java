@@ -1,0 +1,4 @@
+/** A program of somebody else. */
+module org.example.climb {
+    requires org.climbwright.core;
+}

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.briefing.plan.ClimbPlan;
-import org.climbwright.briefing.ClimbPlan;
 import org.climbwright.examples.page.BriefingPage;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.sounding.ReadingProblem;

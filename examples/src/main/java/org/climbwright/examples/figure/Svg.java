@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 
 /** The text of an SVG file as it grows: what figures and charts have in common. */
-/** The text of an SVG file as it grows: what the figures have in common. */
 public final class Svg {
     private final StringBuilder text = new StringBuilder();
 
@@ -13,8 +12,6 @@ public final class Svg {
      *
      * @param width its width
      * @param height its height
-     * @param width its width [px]
-     * @param height its height [px]
      */
     public Svg(int width, int height) {
         line(
@@ -31,12 +28,6 @@ public final class Svg {
      * @param y1 where it begins, downwards
      * @param x2 where it ends
      * @param y2 where it ends, downwards
-     * Draws a line of the grid behind.
-     *
-     * @param x1 where it begins, from the left
-     * @param y1 where it begins, from above
-     * @param x2 where it ends, from the left
-     * @param y2 where it ends, from above
      */
     public void grid(double x1, double y1, double x2, double y2) {
         straight(x1, y1, x2, y2, "stroke=\"#dddddd\"");
@@ -50,11 +41,6 @@ public final class Svg {
      * @param x2 where it ends
      * @param y2 where it ends, downwards
      * @param attributes how it looks
-     * @param x1 where it begins, from the left
-     * @param y1 where it begins, from above
-     * @param x2 where it ends, from the left
-     * @param y2 where it ends, from above
-     * @param attributes its look, as attributes of SVG
      */
     public void straight(double x1, double y1, double x2, double y2, String attributes) {
         line(
@@ -67,7 +53,6 @@ public final class Svg {
      *
      * @param points each as {@link #point} writes it
      * @param attributes how it looks
-     * @param attributes its look, as attributes of SVG
      */
     public void through(List<String> points, String attributes) {
         line("<polyline fill=\"none\" %s points=\"%s\"/>", attributes, String.join(" ", points));
@@ -78,10 +63,6 @@ public final class Svg {
      *
      * @param x where, from the left
      * @param y where, downwards
-     * Returns a point of a line.
-     *
-     * @param x from the left
-     * @param y from above
      * @return its text
      */
     public static String point(double x, double y) {
@@ -95,10 +76,6 @@ public final class Svg {
      * @param y where, downwards
      * @param anchor {@code start}, {@code middle} or {@code end}: what of them stands there
      * @param words the words
-     * @param x from the left
-     * @param y of their base line, from above
-     * @param anchor what x is of them: start, middle or end
-     * @param words the words, escaped
      */
     public void text(double x, double y, String anchor, String words) {
         line("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>", x, y, anchor, words);
@@ -109,8 +86,6 @@ public final class Svg {
      *
      * @param y its middle, downwards
      * @param words the title
-     * @param y its middle, from above
-     * @param words the words, escaped
      */
     public void upwards(double y, String words) {
         line(
@@ -124,10 +99,6 @@ public final class Svg {
      *
      * @param format its text, or the form of it
      * @param values what the form lacks
-     * Writes any element.
-     *
-     * @param format the element as a format
-     * @param values what goes into it
      */
     public void line(String format, Object... values) {
         text.append(String.format(Locale.ROOT, format, values)).append('\n');

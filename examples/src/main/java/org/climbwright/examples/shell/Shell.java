@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import jdk.jshell.tool.JavaShellToolBuilder;
@@ -39,13 +40,14 @@ public final class Shell {
     public static void main(String[] args) {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        int code = run(out, err, isPerson(), args);
+        int code = run(isPerson() ? Optional.empty() : Optional.of(System.in), out, err, args);
         if (code != 0) {
             System.exit(code);
         }
     }
 
-    static int run(PrintStream out, PrintStream err, boolean isPerson, String... args) {
+    /** Reads a pipe, or without one what a person types. */
+    static int run(Optional<InputStream> pipe, PrintStream out, PrintStream err, String... args) {
         out.print(resource("greeting.txt"));
         out.flush();
         String classPath =
@@ -66,11 +68,13 @@ public final class Shell {
                             "-R-XX:TieredStopAtLevel=1",
                             "-R-Dfile.encoding=UTF-8",
                             "-R-Dstdout.encoding=UTF-8");
-            return JavaShellToolBuilder.builder()
-                    .persistence(settings(isPerson))
-                    .out(out)
-                    .err(err)
-                    .start(Stream.concat(own, Stream.of(args)).toArray(String[]::new));
+            JavaShellToolBuilder shell =
+                    JavaShellToolBuilder.builder()
+                            .persistence(settings(pipe.isEmpty()))
+                            .out(out)
+                            .err(err);
+            pipe.ifPresent(in -> shell.in(in, null));
+            return shell.start(Stream.concat(own, Stream.of(args)).toArray(String[]::new));
         } catch (Exception broken) {
             err.println("JShell cannot be started: " + broken.getMessage());
             return 1;

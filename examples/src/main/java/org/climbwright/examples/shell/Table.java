@@ -145,7 +145,8 @@ public final class Table {
                 most = Math.max(most, digits.scale());
             }
         }
-        int fitting = Math.max(0, new BigDecimal(largest).round(DIGITS).scale());
+        BigDecimal longest = new BigDecimal(largest).round(DIGITS);
+        int fitting = Math.max(0, DIGITS.getPrecision() - longest.precision() + longest.scale());
         return isFirst ? most : Math.min(most, fitting);
     }
 }

@@ -10,19 +10,22 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
+@Timeout(120)
 @DisplayName("The shell, with a pipe for a person")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ShellTest {
     private static final int GREETING = 6;
 
-    @TempDir private Path folder;
+    @TempDir private static Path folder;
     private int code;
     private String out = "";
     private String err = "";
@@ -35,7 +38,7 @@ class ShellTest {
                         .lines()
                         .skip(1)
                         .map(line -> line.substring(3).split(" {3,}")[0])
-                        .map(this::intoTheFolder)
+                        .map(ShellTest::intoTheFolder)
                         .toList();
         String more =
                 """
@@ -50,22 +53,17 @@ class ShellTest {
         String input = String.join("\n", typed) + "\n" + more;
         ByteArrayOutputStream written = new ByteArrayOutputStream();
         ByteArrayOutputStream faults = new ByteArrayOutputStream();
-        var before = System.in;
-        try {
-            System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
-            code =
-                    Shell.run(
-                            new PrintStream(written, true, StandardCharsets.UTF_8),
-                            new PrintStream(faults, true, StandardCharsets.UTF_8),
-                            false);
-        } finally {
-            System.setIn(before);
-        }
+        code =
+                Shell.run(
+                        Optional.of(
+                                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8))),
+                        new PrintStream(written, true, StandardCharsets.UTF_8),
+                        new PrintStream(faults, true, StandardCharsets.UTF_8));
         out = written.toString(StandardCharsets.UTF_8);
         err = faults.toString(StandardCharsets.UTF_8);
     }
 
-    private String intoTheFolder(String line) {
+    private static String intoTheFolder(String line) {
         return line.replace("climb.svg", folder.resolve("climb.svg").toString().replace('\\', '/'));
     }
 

@@ -59,7 +59,13 @@ class ShellTest {
                                 new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8))),
                         new PrintStream(written, true, StandardCharsets.UTF_8),
                         new PrintStream(faults, true, StandardCharsets.UTF_8));
-        out = written.toString(StandardCharsets.UTF_8);
+        // JShell repeats what it reads from any stream but that of the process
+        List<String> repeated = input.lines().toList();
+        out =
+                written.toString(StandardCharsets.UTF_8)
+                        .lines()
+                        .filter(line -> !repeated.contains(line))
+                        .collect(Collectors.joining("\n", "", "\n"));
         err = faults.toString(StandardCharsets.UTF_8);
     }
 

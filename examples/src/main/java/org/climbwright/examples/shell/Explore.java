@@ -123,7 +123,7 @@ public final class Explore {
         try {
             return Files.writeString(Path.of(file).toAbsolutePath(), Picture.of(table));
         } catch (IOException broken) {
-            throw new UncheckedIOException("the picture cannot be written", broken);
+            throw new UncheckedIOException(file + " cannot be written", broken);
         }
     }
 

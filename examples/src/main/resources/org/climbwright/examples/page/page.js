@@ -61,7 +61,7 @@ function pictureWords() {
     parts.push(`0\u00a0°C at ${number(level.pressureAltitudeFt, 0, 'ft')}, ${level.direction === 'falling' ? 'colder' : 'warmer'} above.`);
   }
   for (const gate of briefing.restrictions) {
-    parts.push(`${gate.name}: ${gate.verdict}${isKnown(gate.marginFt) ? ', ' + signed(gate.marginFt, 0, 'ft') : ''}.`);
+    parts.push(`${gate.name}: ${[gate.verdict, ...margins(gate)].join(', ')}.`);
   }
   byId('picture-words').textContent = parts.join(' ');
 }

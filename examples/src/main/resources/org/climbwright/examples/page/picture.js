@@ -5,6 +5,10 @@ const AXIS_TOP = 40;
 const AXIS_BOTTOM = 40;
 const STRIP = 62;
 
+// degrees from the right, clockwise, the best first: numbers above the climb, names below it
+const NUMBERS_TOWARDS = [225, 240, 210, 255, 195, 270, 45, 30, 60, 15, 75, 0, 90, 180, 285];
+const GATE_NAMES_TOWARDS = [30, 10, 60, 80, 0, 90, 100, 110, 120, 135, 150, 350, 180, 330, 270, 240, 300, 210];
+
 const HATCHES = {
   engine: ['engine icing conditions', () => hatch('hatch-engine', 5, 45, 1.8)],
   airframe: ['airframe icing conditions', () => hatch('hatch-airframe', 5, 0, 1.8)],
@@ -297,8 +301,11 @@ class Picture {
       };
       bound(low, 1);
       bound(high, -1);
-      const from = Number.isNaN(low) ? Math.min(this.bottom, (Number.isNaN(high) ? AXIS_TOP : high) + 46) : low;
-      const to = Number.isNaN(high) ? Math.max(AXIS_TOP, (Number.isNaN(low) ? this.bottom : low) - 46) : high;
+      // a gate of speed alone stands on the climb, one with a single bound is open to the other side
+      const climb = this.y(columnAt(this.path.distanceNm, gate.distanceNm, this.path.pressureAltitudeFt));
+      const open = Number.isNaN(low) && Number.isNaN(high) ? [climb + 40, climb - 40] : [high + 46, low - 46];
+      const from = Number.isNaN(low) ? Math.min(this.bottom, open[0]) : low;
+      const to = Number.isNaN(high) ? Math.max(AXIS_TOP, open[1]) : high;
       group.append(line(x, from, x, to, 'post'));
       this.room.take(x - 2, Math.min(from, to), x + 2, Math.max(from, to));
       named.push({ gate, x, anchor: Number.isNaN(low) ? (Number.isNaN(high) ? (from + to) / 2 : high) : low });
@@ -310,10 +317,9 @@ class Picture {
   gateNames(named) {
     const group = shape('g', { class: 'gates' });
     for (const { gate, x, anchor } of named) {
-      const lines = [gate.name, [isKnown(gate.marginFt) ? signed(gate.marginFt, 0, 'ft') : '',
-        isKnown(gate.marginKn) ? signed(gate.marginKn, 0, 'kn') : '', gate.verdict].filter(Boolean).join(', ')];
-      const width = Math.max(...lines.map((words) => textWidth(words, 12.5, 600)));
-      const place = this.room.place(x, anchor, width, 32, [30, 10, 60, 80, 0, 100, 120, 150, -10, 180, -30, -90], 12);
+      const lines = [gate.name, [...margins(gate), gate.verdict].join(', ')];
+      const width = Math.max(...lines.map((words) => textWidth(words, 12.5, 700)));
+      const place = this.room.place(x, anchor, width, 34, GATE_NAMES_TOWARDS, 12);
       group.append(line(x, anchor, Math.max(place.x - width / 2, Math.min(place.x + width / 2, x)), place.y - 14 * Math.sign(place.y - anchor), 'leader'),
         label(place.x - width / 2, place.y - 3, lines[0], { class: gate.verdict === 'missed' ? 'strong' : '' }),
         label(place.x - width / 2, place.y + 13, lines[1], { class: gate.verdict === 'missed' ? 'strong' : '' }));
@@ -364,7 +370,7 @@ class Picture {
     }
     for (const together of groups) {
       const { x, y } = together[0];
-      const place = this.room.place(x, y, together.length * 21, 20, [225, 240, 210, 255, 195, 270, 45, 30, 60, 15, 75, 0, 90, 180, 285], 10);
+      const place = this.room.place(x, y, together.length * 21, 20, NUMBERS_TOWARDS, 10);
       lines.append(line(x, y, place.x, place.y, 'leader'));
       together.forEach((mark, i) => {
         lines.append(shape('circle', { cx: mark.x, cy: mark.y, r: 2.5, class: 'spot' }));

@@ -44,8 +44,7 @@ function restrictions(briefing) {
     ['Point', 'Distance, NM', 'Required', 'Predicted, ft', 'Margin', 'Gradient it takes, ft/NM', 'Rate it takes, ft/min', 'Answer', 'Why'],
     briefing.restrictions.map((row) => [
       row.name, number(row.distanceNm, 1), row.required, number(row.predictedFt),
-      [isKnown(row.marginFt) ? signed(row.marginFt, 0, 'ft') : '', isKnown(row.marginKn) ? signed(row.marginKn, 0, 'kn') : '']
-        .filter(Boolean).join(', ') || NOT_KNOWN,
+      margins(row).join(', ') || NOT_KNOWN,
       isKnown(row.requiredGradientFtPerNm) ? number(row.requiredGradientFtPerNm) : 'none',
       isKnown(row.requiredRateFtPerMin) ? number(row.requiredRateFtPerMin) : 'none',
       row.verdict, row.reasons.join('; ')]));
@@ -78,7 +77,7 @@ function freezing(briefing) {
 }
 
 function inversions(briefing) {
-  return table('Inversions', ['Base, ft', 'Top, ft', 'Warmer above by, K'],
+  return table('Where the air is warmer above than below', ['Base, ft', 'Top, ft', 'Warmer above by, K'],
     briefing.inversions.map((row) => [number(row.baseFt), number(row.topFt), number(row.warmerK, 1)]));
 }
 
@@ -107,11 +106,9 @@ function cloudAhead(briefing) {
 
 function turbulence(briefing) {
   const found = briefing.turbulence;
-  const energy = isKnown(found.energyJPerKg) ? `energy of a lifted parcel ${number(found.energyJPerKg, 0, 'J/kg')}` : `energy of a lifted parcel ${NOT_KNOWN}: ${found.energyNotKnown}`;
-  const cloud = found.cloud ? `${found.cloud.basis}, from ${number(found.cloud.baseFt)} to ${number(found.cloud.topFt, 0, 'ft')}` : 'no cloud of a lifted parcel is known';
   const spans = found.seatBelts.length
     ? [table('Where there is reason for the seat-belt sign', ['Pressure altitude, ft', 'Time, min:s', 'Distance, NM', 'Why'],
       found.seatBelts.map((span) => [`${number(span.fromFt)} to ${number(span.toFt)}`, `${clock(span.entryTimeS)} to ${clock(span.exitTimeS)}`,
         `${number(span.entryDistanceNm, 1)} to ${number(span.exitDistanceNm, 1)}`, span.reasons.join('; ')]))] : [];
-  return [...spans, bullets([energy, cloud]), element('p', {}, found.advice)];
+  return [...spans, element('p', {}, found.advice)];
 }

@@ -48,6 +48,12 @@ function marksEvery(briefing, feet) {
   return briefing.altimeterMarks.filter(({ text }) => read(text) % feet === 0);
 }
 
+/** What a restriction leaves in hand, in feet, in knots or both. */
+function margins(gate) {
+  return [...(isKnown(gate.marginFt) ? [signed(gate.marginFt, 0, 'ft')] : []),
+    ...(isKnown(gate.marginKn) ? [signed(gate.marginKn, 0, 'kn')] : [])];
+}
+
 function element(tag, attributes = {}, ...children) {
   const made = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) made.setAttribute(name, value);

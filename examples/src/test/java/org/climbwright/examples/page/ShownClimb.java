@@ -18,21 +18,29 @@ record ShownClimb(String name, String json, String page) {
     private static final Path SCENARIOS =
             Path.of("src/main/resources/org/climbwright/examples/briefing");
     private static final Path SOUNDINGS = Path.of("../core/src/test/resources/sounding");
+    private static final String AIR = "norman-january-20.csv";
     private static final String SHALLOW =
             "pressure_hpa,geopotential_height_m,temperature_c,dewpoint_c,wind_from_deg,wind_speed_mps\n"
                 + "1000,100,10,8,270,5\n"
                 + "500,5600,-20,-30,300,30\n";
     private static final String NO_WIND_BELOW = SHALLOW.replace("270,5", ",");
 
-    static ShownClimb bundled() {
-        return of("the bundled scenario");
+    /** Briefed once for all tests. */
+    private static final List<ShownClimb> ALL = briefed();
+
+    /** The bundled climb, another kind of it, other air, what can be missing, what can be more. */
+    static List<ShownClimb> all() {
+        return ALL;
     }
 
-    /** The bundled climb, another kind of it, other air, and what can be missing. */
-    static List<ShownClimb> all() {
+    static ShownClimb bundled() {
+        return ALL.get(0);
+    }
+
+    private static List<ShownClimb> briefed() {
         try {
             List<ShownClimb> all = new ArrayList<>();
-            all.add(bundled());
+            all.add(of("the bundled scenario"));
             String byRates = SCENARIOS.resolve("by-rates.toml").toString();
             all.add(of("a climb by a table of rates", "--scenario", byRates));
             for (String air :
@@ -48,22 +56,34 @@ record ShownClimb(String name, String json, String page) {
             all.add(of("a climb that ends with its air", "--sounding", shallow.toString()));
             Path still = Files.writeString(folder.resolve("no-wind.csv"), NO_WIND_BELOW);
             all.add(of("a climb whose distance is not known", "--sounding", still.toString()));
-            all.add(of("a climb of little", "--scenario", bare(folder).toString()));
+            Files.copy(SCENARIOS.resolve(AIR), folder.resolve(AIR));
+            String full = Files.readString(SCENARIOS.resolve("scenario.toml"));
+            Path little = Files.writeString(folder.resolve("little.toml"), little(full));
+            all.add(of("a climb of little", "--scenario", little.toString()));
+            Path much = Files.writeString(folder.resolve("much.toml"), much(full));
+            all.add(of("a climb of much", "--scenario", much.toString()));
             delete(folder);
-            return all;
+            return List.copyOf(all);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
     }
 
     /** The bundled scenario without its cabin, restrictions, level-off and cloud. */
-    private static Path bare(Path folder) throws IOException {
-        String air = "norman-january-20.csv";
-        Files.copy(SCENARIOS.resolve(air), folder.resolve(air));
-        String full = Files.readString(SCENARIOS.resolve("scenario.toml"));
-        String less =
-                full.replaceAll("(?ms)^\\[(cabin|restrictions|level_off|cloud)].*?(?=^\\[)", "");
-        return Files.writeString(folder.resolve("bare.toml"), less);
+    private static String little(String scenario) {
+        return scenario.replaceAll("(?ms)^\\[(cabin|restrictions|level_off|cloud)].*?(?=^\\[)", "");
+    }
+
+    /** With all that its programme can hold, restrictions of speed, and names that are long. */
+    private static String much(String scenario) {
+        return scenario.replaceAll("(?m)^# (rough_air|held_rates|held_levels|reduced_thrust)", "$1")
+                .replace(
+                        "    [\"BIRCH (invented)\"",
+                        """
+                        ["ELDER with a long name (invented)", "8 NM", "not above", "240 kn"],
+                        ["ROWAN with a long name (invented)", "90 NM", "at", "FL300", "300 ft"],
+                        ["BIRCH (invented)\"\
+                        """);
     }
 
     private static ShownClimb through(Path file) throws IOException {

@@ -20,7 +20,14 @@ import java.util.stream.Collectors;
 public final class BriefingPage {
     private static final String CHARTS = "/META-INF/resources/webjars/uplot/1.6.30/";
     private static final List<String> SCRIPTS =
-            List.of("words.js", "drawing.js", "picture.js", "charts.js", "tables.js", "page.js");
+            List.of(
+                    "words.js",
+                    "drawing.js",
+                    "frame.js",
+                    "picture.js",
+                    "charts.js",
+                    "tables.js",
+                    "page.js");
     private static final Pattern PLACE = Pattern.compile("\\{\\{(\\w+)}}");
     // JSON has no raw line end within a text, so what follows one is only indentation.
     private static final Pattern INDENTATION = Pattern.compile("\\R\\s*");

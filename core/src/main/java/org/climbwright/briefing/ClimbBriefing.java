@@ -517,4 +517,20 @@ public final class ClimbBriefing {
         return Stream.concat(LIMITS.stream(), Stream.of(profile.isPresent() ? BY_THRUST : BY_RATES))
                 .toList();
     }
+
+    /**
+     * Returns the briefing for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return "from "
+                + plan.aerodrome().name()
+                + " to "
+                + topOfClimb()
+                + "; "
+                + expectations().size()
+                + " things to expect or do";
+    }
 }

@@ -1,5 +1,6 @@
 package org.climbwright.briefing;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.climbwright.path.ClimbState;
 
@@ -53,14 +54,14 @@ public record Expectation(
      */
     @Override
     public String toString() {
-        return number
-                + " "
-                + what
-                + " at "
-                + due().pressureAltitude().text()
-                + ": "
-                + figure
-                + "; "
-                + reason;
+        return String.format(
+                Locale.ROOT,
+                "%d %s at %.0f ft, %.1f s: %s; %s",
+                number,
+                what,
+                due().pressureAltitude().inFeet(),
+                due().timeS(),
+                figure,
+                reason);
     }
 }

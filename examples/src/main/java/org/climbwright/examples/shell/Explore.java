@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.climbwright.airspeed.Airspeeds;
+import org.climbwright.airspeed.Crossover;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.AltitudeDatum;
 import org.climbwright.atmosphere.Atmosphere;
@@ -18,7 +19,10 @@ import org.climbwright.path.ClimbState;
 import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.pressure.AltimeterSetting;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
+import org.climbwright.quantity.speed.Mach;
 import org.climbwright.quantity.temperature.IsaDeviation;
+import org.climbwright.working.AirspeedWorking;
+import org.climbwright.working.Working;
 
 /**
  * Short ways for who types: air, speeds, a table of any function, a picture of any table, and a
@@ -67,6 +71,46 @@ public final class Explore {
      */
     public static Airspeeds speeds(String calibratedAirspeed, AirState air) {
         return Airspeeds.from(CalibratedAirspeed.parse(calibratedAirspeed), air);
+    }
+
+    /**
+     * Returns all speeds of a calibrated airspeed in standard air.
+     *
+     * @param calibratedAirspeed as {@code "290 kn"}
+     * @param level pressure altitude, as {@code "FL310"}
+     * @return Mach, true and equivalent airspeed, total temperature and more
+     */
+    public static Airspeeds speeds(String calibratedAirspeed, String level) {
+        return speeds(calibratedAirspeed, isa(level));
+    }
+
+    /**
+     * Returns where a calibrated airspeed and a Mach number are one speed.
+     *
+     * @param calibratedAirspeed as {@code "290 kn"}
+     * @param mach as {@code "M0.77"}
+     * @return the pressure altitude, the same in any air
+     * @throws org.climbwright.quantity.OutsideModelException if the two are one nowhere in standard
+     *     air
+     */
+    public static PressureAltitude crossover(String calibratedAirspeed, String mach) {
+        return Crossover.of(CalibratedAirspeed.parse(calibratedAirspeed), Mach.parse(mach))
+                .pressureAltitude();
+    }
+
+    /**
+     * Returns the working of a figure: Mach and true airspeed of a calibrated airspeed in standard
+     * air.
+     *
+     * @param calibratedAirspeed as {@code "290 kn"}
+     * @param level pressure altitude, as {@code "FL310"}
+     * @return question and answer; {@code toMarkdown()} has it line by line
+     */
+    public static Working working(String calibratedAirspeed, String level) {
+        return AirspeedWorking.casToMachAndTas(
+                CalibratedAirspeed.parse(calibratedAirspeed),
+                PressureAltitude.parse(level),
+                Atmosphere.standard());
     }
 
     /**

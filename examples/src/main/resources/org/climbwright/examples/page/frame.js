@@ -23,6 +23,7 @@ class Frame {
     this.path = briefing.path;
     this.againstTime = against === 'time';
     this.width = width;
+    this.zoom = zoom;
     this.height = Math.round(Math.min(820, Math.max(480, width * 0.56)));
     this.told = this.toldLevels();
     this.gutter = width - 6 - Math.max(60, ...this.told.map(({ words }) => textWidth(words, 12.5)));

@@ -89,6 +89,14 @@ function byKey(event) {
   if (next === undefined) return;
   event.preventDefault();
   show(Math.min(last, Math.max(0, next)));
+  keepInView();
+}
+
+/** On a narrow screen the picture lies in a box that scrolls: the cursor must not leave it. */
+function keepInView() {
+  const box = byId('picture-box');
+  const x = picture.points[sample][0] * picture.zoom - box.scrollLeft;
+  if (x < 40 || x > box.clientWidth - 40) box.scrollLeft += x - box.clientWidth / 2;
 }
 
 function show(i) {

@@ -12,6 +12,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -24,6 +25,12 @@ final class Browser implements AutoCloseable {
     private static final File CHROMIUM = new File("/usr/bin/chromium");
     private static final File DRIVER = new File("/usr/bin/chromedriver");
     private static final ObjectMapper JSON = new ObjectMapper();
+    // A browser newer than the driver's library is no trouble here, and a warning at each start.
+    private static final Logger LOGGER = Logger.getLogger("org.openqa.selenium");
+
+    static {
+        LOGGER.setLevel(Level.SEVERE);
+    }
 
     private final ChromeDriver driver;
     private final Path file;

@@ -193,6 +193,22 @@ class PageInBrowserTest {
     }
 
     @Test
+    @DisplayName("keeps the cursor in view on a narrow screen")
+    void keepsInView() {
+        browser.open(ShownClimb.bundled().page(), 360);
+        WebElement picture = browser.driver().findElement(By.id("climb"));
+        for (Keys key : List.of(Keys.HOME, Keys.END, Keys.PAGE_UP, Keys.HOME)) {
+            picture.sendKeys(key);
+            double left =
+                    browser.ask(
+                                    "return document.querySelector('#climb .cursor circle')"
+                                            + ".getBoundingClientRect().left")
+                            .doubleValue();
+            assertThat(left).as(key.name()).isBetween(0.0, 350.0);
+        }
+    }
+
+    @Test
     @DisplayName("keeps its place on the climb when altitude is shown against time")
     void againstTime() {
         browser.open(ShownClimb.bundled().page(), 1280);

@@ -65,5 +65,5 @@ function plot(box, unit, altitudes, lines, briefing) {
     series: [{}, ...lines.map(({ name, width, dash }) => ({
       label: name, scale: 'value', stroke: ink, width, dash, points: { show: false } }))],
   }, [altitudes, ...lines.map(({ values }) => values)], box);
-  return () => made.setSize({ width: Math.max(240, Math.floor(box.clientWidth)), height: 420 });
+  return (width) => made.setSize({ width: Math.max(240, Math.floor(width)), height: 420 });
 }

@@ -5,6 +5,7 @@ const byId = (id) => document.getElementById(id);
 const path = briefing.path;
 const hasDistances = path.distanceNm.every(isKnown);
 const last = path.timeS.length - 1;
+const NARROWEST = 920;
 let against = hasDistances ? 'distance' : 'time';
 let sample = 0;
 let picture;
@@ -66,10 +67,11 @@ function pictureWords() {
   byId('picture-words').textContent = parts.join(' ');
 }
 
-function drawPicture() {
+/** Draws the picture as wide as its box, but not so narrow that its words have no room. */
+function drawPicture(most = Infinity) {
   const box = byId('picture-box');
   const zoom = parseFloat(getComputedStyle(document.documentElement).fontSize) / 16;
-  picture = new Picture(briefing, against, Math.max(920, Math.floor(box.clientWidth / zoom)), zoom);
+  picture = new Picture(briefing, against, Math.max(NARROWEST, Math.floor(Math.min(most, box.clientWidth) / zoom)), zoom);
   const screen = element('div', { id: 'climb', role: 'slider', tabindex: 0, 'aria-label': `Point on the climb; altitude against ${against}`,
     'aria-valuemin': 0, 'aria-valuemax': last, 'aria-describedby': 'picture-words' }, picture.svg);
   const focused = document.activeElement && document.activeElement.id === 'climb';
@@ -169,7 +171,7 @@ document.querySelector('#charts .pair').append(...charts.map(({ figure }) => fig
 
 function fit() {
   drawPicture();
-  charts.forEach(({ resize }) => resize());
+  charts.forEach(({ figure, resize }) => resize(figure.clientWidth));
   reachScrollBoxes();
 }
 
@@ -182,6 +184,12 @@ for (const choice of document.querySelectorAll('#against input')) {
   choice.disabled = choice.value === 'distance' && !hasDistances;
 }
 byId('no-distance').hidden = hasDistances;
+// A sheet of A4 is 703 px wide within its margins: drawn for that, words stay as large as the text.
+window.addEventListener('beforeprint', () => {
+  drawPicture(NARROWEST);
+  charts.forEach(({ resize }) => resize(340));
+});
+window.addEventListener('afterprint', fit);
 let width = 0;
 new ResizeObserver(() => {
   if (width === document.documentElement.clientWidth) return;

@@ -2,6 +2,7 @@ package org.climbwright.examples.briefing;
 
 import java.util.Locale;
 import org.climbwright.gradient.restriction.Level;
+import org.climbwright.unit.UnitScale;
 
 /** What an altimeter shows, in a few characters. */
 final class AltimeterText {
@@ -20,5 +21,14 @@ final class AltimeterText {
         return Math.abs(feet - flightLevel * FEET_PER_LEVEL) < WHOLE_FT
                 ? String.format(Locale.ROOT, "FL%03.0f", flightLevel)
                 : String.format(Locale.ROOT, "%.0f ft", feet);
+    }
+
+    /** The same on an altimeter in metres, which shows no flight levels. */
+    static String of(Level level, UnitSet units) {
+        if (units == UnitSet.FEET_KNOTS) {
+            return of(level);
+        }
+        String metres = units.altitude().text(UnitScale.FOOT.toSi(level.inFeet()));
+        return level.reference() == Level.Reference.QNH ? metres + " QNH" : metres;
     }
 }

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import org.climbwright.unit.UnitText;
 
 /** The fields of a JSON text: null for what is not known, numbers as they came in. */
 final class JsonFields {
@@ -123,9 +122,6 @@ final class JsonFields {
     }
 
     private void number(double value) {
-        // What comes back to 1200 ft or 0 °C by way of a pressure may miss it in the twelfth digit.
-        double rounded = Math.rint(value * 1e6) / 1e6 + 0.0;
-        double told = Math.abs(value - rounded) <= 1e-10 ? rounded : value;
-        write(() -> json.writeNumber(new BigDecimal(UnitText.number(told))));
+        write(() -> json.writeNumber(new BigDecimal(FullNumber.of(value))));
     }
 }

@@ -33,6 +33,8 @@ public final class Main implements Callable<Integer> {
         TEXT,
         JSON,
         HTML
+        CSV,
+        JSON
     }
 
     @Option(
@@ -47,7 +49,20 @@ public final class Main implements Callable<Integer> {
             defaultValue = "text",
             paramLabel = "text|json|html",
             description = "how to write it (default: ${DEFAULT-VALUE})")
+            paramLabel = "text|csv|json",
+            description =
+                    "how to write it (default: ${DEFAULT-VALUE}); csv has the climb line by line,"
+                            + " numbers in full")
     private Format format = Format.TEXT;
+
+    @Option(
+            names = "--units",
+            paramLabel = "feet-knots|metric",
+            converter = UnitsOption.class,
+            description =
+                    "the units of text and csv (default: feet-knots); not for json, whose names"
+                            + " carry the units")
+    private @Nullable UnitSet units;
 
     @Option(
             names = "--scenario",
@@ -108,6 +123,11 @@ public final class Main implements Callable<Integer> {
     static int run(PrintStream out, PrintStream err, String... args) {
         CommandLine commandLine = new CommandLine(new Main(out, err));
         commandLine.setCaseInsensitiveEnumValuesAllowed(true);
+        commandLine.setParameterExceptionHandler(
+                (refused, given) -> {
+                    err.println(refused.getMessage());
+                    return REFUSED;
+                });
         commandLine.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         commandLine.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         return commandLine.execute(args);
@@ -121,6 +141,7 @@ public final class Main implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
+            UnitSet set = UnitsOption.of(units, format);
             ScenarioFile file =
                     scenario == null ? ScenarioFile.bundled() : ScenarioFile.read(scenario);
             SoundingReading reading =
@@ -141,7 +162,8 @@ public final class Main implements Callable<Integer> {
             ClimbBriefing briefing = ClimbBriefing.of(plan, air);
             out.print(
                     switch (format) {
-                        case TEXT -> TextReport.of(file.title(), told, briefing);
+                        case TEXT -> TextReport.of(file.title(), told, briefing, set);
+                        case CSV -> CsvReport.of(briefing, set);
                         case JSON -> JsonReport.of(file.title(), told, briefing);
                         case HTML ->
                                 BriefingPage.of(

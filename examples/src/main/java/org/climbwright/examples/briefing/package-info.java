@@ -1,5 +1,5 @@
 /**
- * The main job: a climb briefed through an observed sounding, as text or JSON.
+ * The main job: a climb briefed through an observed sounding, as text, CSV or JSON.
  *
  * <p>Reading a scenario, asking the library, writing what it answers; no formula stands here.
  */

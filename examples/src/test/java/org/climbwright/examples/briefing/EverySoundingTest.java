@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.climbwright.atmosphere.Atmosphere;
@@ -45,20 +46,7 @@ class EverySoundingTest {
     @MethodSource("ascents")
     @DisplayName("goes through every recorded sounding from its lowest level of air")
     void climbs(Path file, Sounding sounding) throws IOException {
-        Atmosphere air = sounding.atmosphere();
-        double lowest = air.geopotentialAltitude(air.range().highest());
-        String elevation = GeopotentialAltitude.ofMetres(lowest + 0.01).text();
-        Program run =
-                Program.run(
-                        "--sounding",
-                        file.toString(),
-                        "--launch",
-                        sounding.launch(),
-                        "--elevation",
-                        elevation,
-                        "--format",
-                        "json");
-        assertThat(run.code()).as(run.err()).isZero();
+        Program run = through(file, sounding, "--format", "json");
         JsonNode levels = new ObjectMapper().readTree(run.out()).get("levels");
         JsonNode last = levels.get(levels.size() - 1);
         assertThat(last.get("pressureAltitudeFt").doubleValue()).isGreaterThan(34000.0);
@@ -67,6 +55,35 @@ class EverySoundingTest {
                     .isGreaterThanOrEqualTo(levels.get(i - 1).get("timeS").doubleValue());
             assertThat(levels.get(i).get("trueAltitudeFt").doubleValue())
                     .isGreaterThanOrEqualTo(levels.get(i - 1).get("trueAltitudeFt").doubleValue());
+        }
+    }
+
+    /** The bundled climb from the lowest level of an ascent. */
+    static Program through(Path file, Sounding sounding, String... options) {
+        Atmosphere air = sounding.atmosphere();
+        double lowest = air.geopotentialAltitude(air.range().highest());
+        String elevation = GeopotentialAltitude.ofMetres(lowest + 0.01).text();
+        Stream<String> place =
+                Stream.of(
+                        "--sounding",
+                        file.toString(),
+                        "--launch",
+                        sounding.launch(),
+                        "--elevation",
+                        elevation);
+        Program run =
+                Program.run(Stream.concat(place, Arrays.stream(options)).toArray(String[]::new));
+        assertThat(run.code()).as(run.err()).isZero();
+        return run;
+    }
+
+    @ParameterizedTest(name = "{0}, {1}")
+    @MethodSource("ascents")
+    @DisplayName("fits 100 columns as text in both sets of units, through each of them")
+    void fits(Path file, Sounding sounding) {
+        for (UnitSet units : UnitSet.values()) {
+            Program run = through(file, sounding, "--units", units.toString());
+            assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
         }
     }
 

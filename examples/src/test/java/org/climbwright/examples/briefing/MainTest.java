@@ -155,6 +155,36 @@ class MainTest {
                                 + " missing\n");
     }
 
+    @Test
+    @DisplayName("keeps 100 columns where a restriction has a long name and two levels on QNH")
+    void longRestriction() throws IOException {
+        Path csv = folder.resolve("norman-january-20.csv");
+        try (InputStream in = Main.class.getResourceAsStream("norman-january-20.csv")) {
+            Files.copy(in, csv);
+        }
+        String row =
+                "[\"A POINT WITH A LONG NAME (invented)\", \"6 NM\", \"between\","
+                        + " \"4000 ft\", \"6000 ft\"],\n";
+        Path toml =
+                write("own.toml", scenario.replaceFirst("(?m)^rows = \\[$", "rows = [\n" + row));
+        Program run = Program.run("--scenario", toml.toString());
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
+        assertThat(run.out())
+                .containsPattern("   6.0  A POINT WITH A... +as below +met ")
+                .containsPattern("\n +between 4000 ft on QNH and 6000 ft on QNH\n");
+    }
+
+    @Test
+    @DisplayName("tells in its help every option, and that the JSON has units of its own")
+    void help() {
+        Program run = Program.run("--help");
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("--format=text|csv|json", "--units=feet-knots|metric")
+                .containsPattern("not for\\s+json, whose names carry the units");
+    }
+
     @Nested
     @DisplayName("refuses with one sentence and exit code 2")
     class Refuses {
@@ -242,6 +272,29 @@ class MainTest {
             assertThat(run.code()).isEqualTo(2);
             assertThat(run.err())
                     .contains(", rates: a rate of climb in a table must be a finite number above");
+        }
+
+        @Test
+        @DisplayName("a format and units that it does not know, with those that it does")
+        void unknownOptions() {
+            refused(
+                    Program.run("--format", "xml"),
+                    "Invalid value for option '--format': expected one of [TEXT, CSV, JSON]"
+                            + " (case-insensitive) but was 'xml'\n");
+            refused(
+                    Program.run("--units", "miles"),
+                    "Invalid value for option '--units': expected feet-knots or metric but was"
+                            + " 'miles'\n");
+            refused(Program.run("--unit", "metric"), "Unknown options: '--unit', 'metric'\n");
+        }
+
+        @Test
+        @DisplayName("units for the JSON, whose names carry theirs")
+        void unitsOfJson() {
+            refused(
+                    Program.run("--format", "json", "--units", "metric"),
+                    "--units is for text and csv: the names in the JSON carry their units, so"
+                            + " leave it out with --format json\n");
         }
 
         private void refused(Program run, String message) {

@@ -98,6 +98,61 @@ class TextReportTest {
     }
 
     @Test
+    @DisplayName("begins with what to do or expect, in the order in which it is due")
+    void whatByWhen() {
+        String text = run.out();
+        assertThat(text.indexOf("WHAT, BY WHEN")).isBetween(0, text.indexOf("CHECK CARD"));
+        assertThat(text)
+                .containsPattern(
+                        "\n  1  expect climb begins at Example Field .invented. +1200 ft QNH +0:00"
+                                + " +0.0\n +250 kn, M0.385")
+                .containsPattern(
+                        "  do     engine anti-ice on +3819 ft QNH +0:37 +2.3  1736 ft QNH 0:07\n")
+                .containsPattern("  check  check at 10000 ft +FL100 +3:1\\d +13.\\d\n")
+                .containsPattern("  do     hold the Mach number: 290 kn to M0.76 ");
+    }
+
+    @Test
+    @DisplayName("has a check card with what should be read and room for what is seen")
+    void checkCard() {
+        String card =
+                run.out()
+                        .substring(
+                                run.out().indexOf("CHECK CARD"), run.out().indexOf("RESTRICTIONS"));
+        assertThat(card)
+                .containsPattern(
+                        "\n"
+                            + "10000 ft +FL100 +3:1\\d ±0:0\\d +24\\d\\d +\\+500 +3.3\\d +2\\d\\d "
+                            + " _+\n")
+                .containsPattern("\nLINDEN .invented. +\\d+ ft ")
+                .containsPattern("\ntop of climb +FL350 ");
+        assertThat(card.lines().filter(line -> line.endsWith("____"))).hasSize(5);
+    }
+
+    @Test
+    @DisplayName("has what speaks for turbulence in words, and where seat belts have a reason")
+    void turbulence() {
+        assertThat(run.out())
+                .contains("TURBULENCE, what speaks for it\n")
+                .contains("there is reason to keep seat belts fastened.")
+                .containsPattern(
+                        "Reason for seat belts from 6000 to 8000 ft, 1:29 to 2:2\\d; sign on by")
+                .doesNotContain("yes, safe");
+    }
+
+    @Test
+    @DisplayName("says what the bleed takes of the excess power, and where its rules are from")
+    void bleedAndSources() {
+        // anti-ice is on at 2,000 and 4,000 ft, and off at 8,000 ft
+        assertThat(run.out())
+                .containsPattern("into +bleed +rate")
+                .containsPattern("\n    2000 .* -\\d+ +[12]\\d\\d +4\\d\\d\\d +\\+\\d+\n")
+                .containsPattern("\n    8000 .* 0 +2\\d\\d\\d +-\\d+\n")
+                .contains("SOURCES\n")
+                .contains("14 CFR 121.321.\n");
+    }
+
+    @Test
     @DisplayName("ends with its limits")
     void limits() {
         assertThat(run.out().stripTrailing())

@@ -1,0 +1,68 @@
+package org.climbwright.examples.briefing;
+
+import org.climbwright.briefing.ClimbBriefing;
+import org.climbwright.briefing.ClimbPlan;
+import org.climbwright.briefing.ScheduledSpeeds;
+import org.climbwright.path.ClimbState;
+import org.climbwright.quantity.speed.CalibratedAirspeed;
+
+/** Which climb it is, and where it ends. */
+final class TextHeading {
+    private TextHeading() {}
+
+    static void write(TextPage page, String title, String air, ClimbBriefing briefing) {
+        ClimbPlan plan = briefing.plan();
+        UnitSet units = page.units();
+        page.line("CLIMB BRIEFING  %s", title);
+        page.blank();
+        page.line(
+                "From      %s, elevation %s, QNH %s (%s)",
+                plan.aerodrome().name(),
+                units.altitude().text(plan.aerodrome().elevation().inMetres()),
+                units.altimeterSetting().text(briefing.qnh().inPascals()),
+                plan.aerodrome().qnh().isPresent() ? "stated" : "from the sounding, exact");
+        page.line(
+                "Climb to  %s pressure altitude, track %s true, mass %s",
+                page.altitude(plan.level()), plan.track().text(), plan.mass().text());
+        ScheduledSpeeds speeds = plan.speeds();
+        page.line(
+                "Speeds    %s below %s on QNH, then %s, then %s",
+                stated(page, speeds.limit()),
+                units.altitude().text(speeds.limitBelow().inMetres()),
+                stated(page, speeds.calibratedAirspeed()),
+                speeds.mach().text());
+        page.line("Air       observed sounding %s", air);
+        if (units == UnitSet.METRIC) {
+            page.line(
+                    "Units     metric; sentences keep the units of clearances, rules and the plan");
+        }
+        page.blank();
+        writeTop(page, briefing);
+    }
+
+    private static String stated(TextPage page, CalibratedAirspeed speed) {
+        return page.units().speed().stated(speed.inMetresPerSecond());
+    }
+
+    private static void writeTop(TextPage page, ClimbBriefing briefing) {
+        ClimbState top = briefing.topOfClimb();
+        UnitSet units = page.units();
+        page.line(
+                "Top       %s after %s%s%s: %s",
+                page.altitude(top.pressureAltitude()),
+                TextPage.minutes(top.timeS()),
+                top.distance()
+                        .map(way -> " and " + units.distance().text(way.inMetres()))
+                        .orElse(", distance not known"),
+                briefing.fuelTo(top)
+                        .map(
+                                fuel ->
+                                        ", fuel "
+                                                + units.mass().text(fuel.inKilograms())
+                                                + ", mass there "
+                                                + units.mass().text(top.mass().inKilograms()))
+                        .orElse(", fuel not known by a table of rates"),
+                briefing.path().endsBecause());
+        page.blank();
+    }
+}

@@ -1,5 +1,10 @@
 package org.climbwright.examples.briefing;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.briefing.CheckPoint;
 import org.climbwright.briefing.ClimbBriefing;
@@ -13,7 +18,7 @@ import org.climbwright.quantity.path.Mass;
 
 /**
  * A briefing as JSON: units in the names, null for what is not known, numbers as they came in. Its
- * schema stands beside the resources of this program, and {@link #VERSION} counts what breaks it.
+ * schema is {@link #schema}, and {@link #VERSION} counts what breaks it.
  */
 public final class JsonReport {
     /** Raised when a field is renamed, dropped or means something else; new fields leave it. */
@@ -37,6 +42,19 @@ public final class JsonReport {
      */
     public static String of(String title, String air, ClimbBriefing briefing) {
         return JsonFields.document(json -> new JsonReport(json, briefing).write(title, air));
+    }
+
+    /**
+     * Returns the JSON Schema of the document, draft 2020-12.
+     *
+     * @return the schema, as JSON
+     */
+    public static String schema() {
+        try (InputStream in = JsonReport.class.getResourceAsStream("briefing.schema.json")) {
+            return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     private void write(String title, String air) {

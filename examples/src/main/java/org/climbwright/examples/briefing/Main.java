@@ -64,6 +64,9 @@ public final class Main implements Callable<Integer> {
                             + " carry the units")
     private @Nullable UnitSet units;
 
+    @Option(names = "--schema", description = "print the JSON Schema of --format json, and end")
+    private boolean schema;
+
     @Option(
             names = "--scenario",
             paramLabel = "FILE",
@@ -141,6 +144,11 @@ public final class Main implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
+            if (schema) {
+                out.print(JsonReport.schema());
+                out.flush();
+                return DONE;
+            }
             UnitSet set = UnitsOption.of(units, format);
             ScenarioFile file =
                     scenario == null ? ScenarioFile.bundled() : ScenarioFile.read(scenario);

@@ -181,7 +181,7 @@ class MainTest {
         Program run = Program.run("--help");
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("--format=text|csv|json", "--units=feet-knots|metric")
+                .contains("--format=text|csv|json", "--units=feet-knots|metric", "--schema")
                 .containsPattern("not for\\s+json, whose names carry the units");
     }
 

@@ -25,6 +25,7 @@ import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.GeometricRate;
 import org.climbwright.quantity.speed.GroundSpeed;
 import org.climbwright.quantity.speed.PressureAltitudeRate;
+import org.climbwright.unit.UnitScale;
 
 /** The climb of a briefing, as JSON. */
 final class JsonClimb {
@@ -104,7 +105,7 @@ final class JsonClimb {
                 "moreDistanceNm",
                 Double.isNaN(change.moreDistanceM())
                         ? Optional.empty()
-                        : Optional.of(change.moreDistanceM() / 1852.0));
+                        : Optional.of(UnitScale.NAUTICAL_MILE.fromSi(change.moreDistanceM())));
         json.number("comparedAtFt", change.comparedAt().inFeet());
         json.flag("endsLower", change.endsLower());
     }

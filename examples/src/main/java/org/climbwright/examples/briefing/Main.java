@@ -31,10 +31,9 @@ public final class Main implements Callable<Integer> {
     /** How the briefing is written. */
     enum Format {
         TEXT,
+        CSV,
         JSON,
         HTML
-        CSV,
-        JSON
     }
 
     @Option(
@@ -47,9 +46,7 @@ public final class Main implements Callable<Integer> {
     @Option(
             names = "--format",
             defaultValue = "text",
-            paramLabel = "text|json|html",
-            description = "how to write it (default: ${DEFAULT-VALUE})")
-            paramLabel = "text|csv|json",
+            paramLabel = "text|csv|json|html",
             description =
                     "how to write it (default: ${DEFAULT-VALUE}); csv has the climb line by line,"
                             + " numbers in full")

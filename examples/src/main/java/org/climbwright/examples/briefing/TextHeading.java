@@ -1,8 +1,8 @@
 package org.climbwright.examples.briefing;
 
 import org.climbwright.briefing.ClimbBriefing;
-import org.climbwright.briefing.ClimbPlan;
-import org.climbwright.briefing.ScheduledSpeeds;
+import org.climbwright.briefing.plan.ClimbPlan;
+import org.climbwright.briefing.plan.ScheduledSpeeds;
 import org.climbwright.path.ClimbState;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 

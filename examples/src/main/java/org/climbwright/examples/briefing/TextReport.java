@@ -3,37 +3,6 @@ package org.climbwright.examples.briefing;
 import java.util.List;
 import java.util.Locale;
 import org.climbwright.briefing.ClimbBriefing;
-import org.climbwright.briefing.ClimbEvent;
-import org.climbwright.briefing.plan.ClimbPlan;
-import org.climbwright.cabin.CabinPlan;
-import org.climbwright.cabin.CabinState;
-import org.climbwright.gradient.cloudtop.CloudTop;
-import org.climbwright.gradient.leveling.LevelOffPlan;
-import org.climbwright.gradient.restriction.ClimbRequirement;
-import org.climbwright.gradient.restriction.Level;
-import org.climbwright.gradient.restriction.Restriction;
-import org.climbwright.gradient.restriction.RestrictionOutcome;
-import org.climbwright.gradient.restriction.Restrictions;
-import org.climbwright.icing.IcingAnswer;
-import org.climbwright.icing.IcingRule;
-import org.climbwright.icing.IcingSpan;
-import org.climbwright.icing.ProtectionAdvice;
-import org.climbwright.icing.ProtectionMethod;
-import org.climbwright.icing.ProtectionPeriod;
-import org.climbwright.icing.ProtectionPlan;
-import org.climbwright.path.ClimbState;
-import org.climbwright.performance.ClimbEffects;
-import org.climbwright.performance.ClimbPoint;
-import org.climbwright.profile.ClimbDifference;
-import org.climbwright.quantity.altitude.AltitudeOnQnh;
-import org.climbwright.quantity.altitude.GeometricAltitude;
-import org.climbwright.quantity.path.GroundDistance;
-import org.climbwright.quantity.path.GroundGradient;
-import org.climbwright.quantity.speed.AlongTrackWind;
-import org.climbwright.quantity.speed.GeometricRate;
-import org.climbwright.quantity.speed.GroundSpeed;
-import org.climbwright.quantity.speed.PressureAltitudeRate;
-import org.climbwright.sounding.IsothermCrossing;
 
 /** A briefing as text: a chapter each, what a pilot needs first before the rest. */
 final class TextReport {

@@ -37,7 +37,7 @@ public final class BundledClimb {
                         scenario.soundingName(),
                         briefing.sounding().station(),
                         briefing.sounding().launch());
-        return TextReport.of(scenario.title(), air.trim(), briefing);
+        return TextReport.of(scenario.title(), air.trim(), briefing, UnitSet.FEET_KNOTS);
     }
 
     private static ScenarioFile scenario() {

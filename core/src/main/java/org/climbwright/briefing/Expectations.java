@@ -133,7 +133,12 @@ final class Expectations {
                             temperatures(state),
                             "the air stops cooling, and winds change");
             case CHECK ->
-                    add(Expectation.Kind.CHECK, text, state, figures(state), "every 10,000 ft");
+                    add(
+                            Expectation.Kind.CHECK,
+                            text.replace("check at", "figures at"),
+                            state,
+                            figures(state),
+                            "every 10,000 ft, common practice, no source");
             case NAMED_POINT ->
                     add(
                             Expectation.Kind.CHECK,

@@ -66,7 +66,7 @@ class ExpectationsTest {
                         BriefingTurbulenceTest.UNSTABLE);
         Expectation belts =
                 later.expectations().stream()
-                        .filter(item -> item.what().equals("reason for the seat-belt sign"))
+                        .filter(item -> item.what().equals("consider the seat-belt sign"))
                         .findFirst()
                         .orElseThrow();
         assertThat(belts.at().timeS() - belts.due().timeS()).isCloseTo(5.0, within(1e-6));
@@ -82,7 +82,7 @@ class ExpectationsTest {
         assertThat(first("hold the Mach number").figure()).contains("M0.700");
         assertThat(first("set the altimeter to 1013.25 hPa").figure()).contains("5000");
         assertThat(items.stream().filter(item -> item.what().startsWith("0 °C"))).hasSize(3);
-        Expectation check = first("check at 20000 ft");
+        Expectation check = first("figures at 20000 ft");
         assertThat(check.kind()).isEqualTo(Expectation.Kind.CHECK);
         assertThat(check.figure()).contains("cabin at ").contains("psi").contains("fuel ");
         assertThat(first("over invented point").figure()).contains("fuel ");
@@ -102,7 +102,7 @@ class ExpectationsTest {
     void byRates() {
         List<Expectation> known =
                 ClimbBriefing.of(BriefingScene.plan(30000), BriefingScene.AIR).expectations();
-        assertThat(known).anyMatch(item -> item.what().startsWith("check at"));
+        assertThat(known).anyMatch(item -> item.what().startsWith("figures at"));
         assertThat(known).noneMatch(item -> item.figure().contains("fuel"));
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.briefing.CheckPoint;
@@ -38,10 +39,15 @@ public final class JsonReport {
      * @param title what it is called
      * @param air where its air is from
      * @param briefing the briefing
+     * @param input what it was made from, line by line
      * @return the document
      */
-    public static String of(String title, String air, ClimbBriefing briefing) {
-        return JsonFields.document(json -> new JsonReport(json, briefing).write(title, air));
+    public static String of(String title, String air, ClimbBriefing briefing, List<String> input) {
+        return JsonFields.document(
+                json -> {
+                    new JsonReport(json, briefing).write(title, air);
+                    json.texts("input", input);
+                });
     }
 
     /**

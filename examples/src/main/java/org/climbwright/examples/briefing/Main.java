@@ -5,6 +5,8 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.briefing.plan.ClimbPlan;
@@ -169,10 +171,8 @@ public final class Main implements Callable<Integer> {
                     switch (format) {
                         case TEXT -> TextReport.of(file.title(), told, briefing, set);
                         case CSV -> CsvReport.of(briefing, set);
-                        case JSON -> JsonReport.of(file.title(), told, briefing);
-                        case HTML ->
-                                BriefingPage.of(
-                                        file.title(), JsonReport.of(file.title(), told, briefing));
+                        case JSON -> json(file, told, briefing);
+                        case HTML -> BriefingPage.of(file.title(), json(file, told, briefing));
                     });
             out.flush();
             return DONE;
@@ -180,6 +180,20 @@ public final class Main implements Callable<Integer> {
             err.println(refused.getMessage());
             return REFUSED;
         }
+    }
+
+    /** With what it was made from: what options changed, and the scenario in full. */
+    private String json(ScenarioFile file, String told, ClimbBriefing briefing) {
+        List<String> input = new ArrayList<>();
+        input.add("# air: " + told);
+        if (elevation != null) {
+            input.add("# elevation by option: " + elevation);
+        }
+        if (report != null) {
+            input.add("# report by option: " + report);
+        }
+        input.addAll(file.lines());
+        return JsonReport.of(file.title(), told, briefing, input);
     }
 
     private ClimbPlan plan(ScenarioFile file) {

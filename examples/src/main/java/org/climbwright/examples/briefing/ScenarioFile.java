@@ -64,14 +64,16 @@ import org.jspecify.annotations.Nullable;
 final class ScenarioFile {
     private static final String BUNDLED = "scenario.toml";
 
+    private final String text;
     private final ScenarioToml toml;
     private final @Nullable Path folder;
     private final String title;
     private final ClimbPlan plan;
     private final String soundingName;
 
-    private ScenarioFile(ScenarioToml toml, @Nullable Path folder) {
-        this.toml = toml;
+    private ScenarioFile(String name, String text, @Nullable Path folder) {
+        this.text = text;
+        this.toml = ScenarioToml.parse(name, text);
         this.folder = folder;
         this.title = toml.text("title");
         this.plan = readPlan();
@@ -80,15 +82,13 @@ final class ScenarioFile {
     }
 
     static ScenarioFile bundled() throws IOException {
-        return new ScenarioFile(
-                ScenarioToml.parse(BUNDLED, String.join("\n", resource(BUNDLED))), null);
+        return new ScenarioFile(BUNDLED, String.join("\n", resource(BUNDLED)), null);
     }
 
     static ScenarioFile read(Path file) throws IOException {
         try {
             return new ScenarioFile(
-                    ScenarioToml.parse(file.toString(), Files.readString(file)),
-                    file.toAbsolutePath().getParent());
+                    file.toString(), Files.readString(file), file.toAbsolutePath().getParent());
         } catch (NoSuchFileException missing) {
             throw new IOException("there is no scenario " + file, missing);
         } catch (CharacterCodingException foreign) {
@@ -96,6 +96,11 @@ final class ScenarioFile {
         } catch (IOException broken) {
             throw new IOException("the scenario " + file + " cannot be read", broken);
         }
+    }
+
+    /** The scenario as it was written, line by line. */
+    List<String> lines() {
+        return text.lines().toList();
     }
 
     String title() {

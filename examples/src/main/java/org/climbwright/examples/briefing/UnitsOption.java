@@ -22,6 +22,11 @@ final class UnitsOption implements ITypeConverter<UnitSet> {
                     "--units is for text and csv: the names in the JSON carry their units, so leave"
                             + " it out with --format json");
         }
+        if (given != null && format == Main.Format.HTML) {
+            throw new IllegalArgumentException(
+                    "--units is for text and csv: the page is in feet and knots, so leave it out"
+                            + " with --format html");
+        }
         return given == null ? UnitSet.FEET_KNOTS : given;
     }
 }

@@ -145,7 +145,7 @@ function sections() {
   const ground = byId('ground');
   part(ground, 'Limits of this briefing', bullets(briefing.limits));
   if (briefing.sources.length) part(ground, 'Sources', bullets(briefing.sources));
-  if (briefing.input && briefing.input.length) part(ground, 'Made from', bullets(briefing.input));
+  if (briefing.input && briefing.input.length) part(ground, 'Made from', element('pre', {}, briefing.input.join('\n')));
 }
 
 /** A box that scrolls can be reached and scrolled by keyboard; one that does not is no stop. */

@@ -181,7 +181,7 @@ class MainTest {
         Program run = Program.run("--help");
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("--format=text|csv|json", "--units=feet-knots|metric", "--schema")
+                .contains("--format=text|csv|json|html", "--units=feet-knots|metric", "--schema")
                 .containsPattern("not for\\s+json, whose names carry the units");
     }
 
@@ -279,7 +279,7 @@ class MainTest {
         void unknownOptions() {
             refused(
                     Program.run("--format", "xml"),
-                    "Invalid value for option '--format': expected one of [TEXT, CSV, JSON]"
+                    "Invalid value for option '--format': expected one of [TEXT, CSV, JSON, HTML]"
                             + " (case-insensitive) but was 'xml'\n");
             refused(
                     Program.run("--units", "miles"),
@@ -289,12 +289,16 @@ class MainTest {
         }
 
         @Test
-        @DisplayName("units for the JSON, whose names carry theirs")
+        @DisplayName("units for the JSON, whose names carry theirs, and for the page")
         void unitsOfJson() {
             refused(
                     Program.run("--format", "json", "--units", "metric"),
                     "--units is for text and csv: the names in the JSON carry their units, so"
                             + " leave it out with --format json\n");
+            refused(
+                    Program.run("--format", "html", "--units", "metric"),
+                    "--units is for text and csv: the page is in feet and knots, so leave it out"
+                            + " with --format html\n");
         }
 
         private void refused(Program run, String message) {

@@ -74,12 +74,12 @@ class ReadableTest {
         void air() {
             assertThat(standard(0))
                     .hasToString(
-                            "1013.25 hPa, 15.00 °C, vapour pressure 0.00 Pa, geopotential altitude"
-                                    + " 0 ft");
+                            "air of 1013.25 hPa and 15.00 °C, vapour pressure 0.00 Pa, geopotential"
+                                    + " altitude 0 ft");
             assertThat(AirState.ofSi(50000.0, 273.15, Double.NaN, Double.NaN))
                     .hasToString(
-                            "500.00 hPa, 0.00 °C, humidity not known, geopotential altitude not"
-                                    + " known");
+                            "air of 500.00 hPa and 0.00 °C, humidity not known, geopotential"
+                                    + " altitude not known");
         }
 
         @Test

@@ -568,9 +568,9 @@ public final class AirState implements Serializable {
     public String toString() {
         return String.format(
                 Locale.ROOT,
-                "%.2f hPa, %.2f °C, %s, geopotential altitude %s",
+                "air of %.2f hPa and %.2f °C, %s, geopotential altitude %s",
                 staticPressure().inHectopascals(),
-                staticAirTemperature().inCelsius() + 0.0,
+                Math.rint(staticAirTemperature().inCelsius() * 100.0) / 100.0 + 0.0,
                 isHumidityKnown()
                         ? String.format(Locale.ROOT, "vapour pressure %.2f Pa", vapourPressurePa)
                         : "humidity not known",

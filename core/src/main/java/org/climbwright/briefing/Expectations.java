@@ -99,7 +99,7 @@ final class Expectations {
             case CROSSOVER ->
                     add(
                             Expectation.Kind.DO,
-                            "hold the Mach number: " + text,
+                            "hold the Mach number: " + text.replace("crossover: ", ""),
                             state,
                             speed(state),
                             "the Mach number at this calibrated airspeed has come to the"
@@ -267,8 +267,8 @@ final class Expectations {
             add(
                     Expectation.Kind.DO,
                     span.onBy().isPresent()
-                            ? "reason for the seat-belt sign"
-                            : "reason for the seat-belt sign before the climb",
+                            ? "consider the seat-belt sign"
+                            : "consider the seat-belt sign before the climb",
                     span.entry(),
                     span.onBy(),
                     String.join("; ", span.reasons()),

@@ -120,12 +120,14 @@ class AirStateTest {
     void text() {
         assertThat(AirState.ofSi(85000.0, 303.15, UNKNOWN, UNKNOWN))
                 .hasToString(
-                        "air of 85000.0 Pa (850.0 hPa) and 303.15 K (30.0 °C), vapour pressure not"
-                                + " known, geopotential altitude not known");
+                        "air of 850.00 hPa and 30.00 °C, humidity not known, geopotential altitude"
+                                + " not known");
         assertThat(AirState.ofSi(85000.0, 303.15, 1200.0, 1500.0))
                 .hasToString(
-                        "air of 85000.0 Pa (850.0 hPa) and 303.15 K (30.0 °C), vapour pressure"
-                            + " 1200.0 Pa, geopotential altitude 1500.0 m (4921.259842519685 ft)");
+                        "air of 850.00 hPa and 30.00 °C, vapour pressure 1200.00 Pa, geopotential"
+                                + " altitude 4921 ft");
+        assertThat(AirState.ofSi(85000.0, 273.15 - 1e-9, UNKNOWN, UNKNOWN).toString())
+                .contains(" 0.00 °C");
     }
 
     @Nested

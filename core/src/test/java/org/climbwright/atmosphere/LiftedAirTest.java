@@ -113,8 +113,8 @@ class LiftedAirTest {
                     .isThrownBy(() -> LiftingCondensationLevel.of(SURFACE))
                     .withMessage(
                             "a condensation level needs the humidity, but it is not known: air of"
-                                    + " 100000.0 Pa (1000.0 hPa) and 303.15 K (30.0 °C), vapour"
-                                    + " pressure not known, geopotential altitude not known");
+                                    + " 1000.00 hPa and 30.00 °C, humidity not known, geopotential"
+                                    + " altitude not known");
         }
 
         @Test

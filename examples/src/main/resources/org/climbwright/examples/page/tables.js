@@ -11,7 +11,7 @@ function whatByWhen(briefing) {
     row.figure || '',
     row.reason || '',
   ]);
-  return table('What to do, to expect and to check, in the order in which it comes; the numbers are those of the picture',
+  return table('What to do, to expect and to check, in the order in which it comes; the numbers are those of the picture. Altitudes as on the altimeter: on QNH up to the transition altitude, above it on 1013.25\u00a0hPa',
     ['No.', 'What', 'Altitude', 'Time, min:s', 'Distance, NM', 'Latest', 'Figure', 'Why'], rows);
 }
 
@@ -27,7 +27,7 @@ function checkCard(briefing) {
     number(row.fuelKg),
     '',
   ]);
-  return table('What to compare on the way up', ['Check', 'Altitude', 'Time, min:s', 'Distance, NM', 'Cabin altitude, ft',
+  return table('What to compare on the way up; the time may be off by as much as 1,000 kg more, air 10 K warmer or 20 kn more on the nose would make it', ['Check', 'Altitude', 'Time, min:s', 'Distance, NM', 'Cabin altitude, ft',
     'Cabin rate, ft/min', 'Differential, psi', 'Fuel used, kg', 'Seen'], rows);
 }
 

@@ -108,7 +108,7 @@ class TextReportTest {
                                 + " +0.0\n +250 kn, M0.385")
                 .containsPattern(
                         "  do     engine anti-ice on +3819 ft QNH +0:37 +2.3  1736 ft QNH 0:07\n")
-                .containsPattern("  check  check at 10000 ft +FL100 +3:1\\d +13.\\d\n")
+                .containsPattern("  check  figures at 10000 ft +FL100 +3:1\\d +13.\\d\n")
                 .containsPattern("  do     hold the Mach number: 290 kn to M0.76 ");
     }
 

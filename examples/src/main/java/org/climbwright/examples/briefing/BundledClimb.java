@@ -34,7 +34,7 @@ public final class BundledClimb {
         String air =
                 String.join(
                         " ",
-                        scenario.soundingName(),
+                        scenario.soundingTold(),
                         briefing.sounding().station(),
                         briefing.sounding().launch());
         return TextReport.of(scenario.title(), air.trim(), briefing, UnitSet.FEET_KNOTS);

@@ -157,7 +157,7 @@ public final class Main implements Callable<Integer> {
                 err.println("sounding: " + problem);
             }
             Sounding air = chosen(reading);
-            String name = sounding == null ? file.soundingName() : sounding.getFileName() + "";
+            String name = sounding == null ? file.soundingTold() : sounding.getFileName() + "";
             String told = (name + " " + air.station() + " " + air.launch()).trim();
             ClimbPlan plan = plan(file);
             if (report != null) {

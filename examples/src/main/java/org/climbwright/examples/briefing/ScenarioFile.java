@@ -70,6 +70,7 @@ final class ScenarioFile {
     private final String title;
     private final ClimbPlan plan;
     private final String soundingName;
+    private final Optional<String> origin;
 
     private ScenarioFile(String name, String text, @Nullable Path folder) {
         this.text = text;
@@ -78,6 +79,7 @@ final class ScenarioFile {
         this.title = toml.text("title");
         this.plan = readPlan();
         this.soundingName = toml.text("air.sounding");
+        this.origin = toml.optional("air.origin", from -> from);
         toml.refuseWhatWasNotAskedFor();
     }
 
@@ -113,6 +115,11 @@ final class ScenarioFile {
 
     String soundingName() {
         return soundingName;
+    }
+
+    /** The name of the sounding, and where it is from if the scenario says so. */
+    String soundingTold() {
+        return soundingName + origin.map(from -> ", " + from).orElse("");
     }
 
     SoundingReading sounding() throws IOException {

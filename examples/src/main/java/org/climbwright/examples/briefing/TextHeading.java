@@ -31,7 +31,7 @@ final class TextHeading {
                 units.altitude().text(speeds.limitBelow().inMetres()),
                 stated(page, speeds.calibratedAirspeed()),
                 speeds.mach().text());
-        page.line("Air       observed sounding %s", air);
+        page.paragraph("", "Air       observed sounding " + air);
         if (units == UnitSet.METRIC) {
             page.line(
                     "Units     metric; sentences keep the units of clearances, rules and the plan");

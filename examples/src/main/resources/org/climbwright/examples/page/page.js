@@ -55,11 +55,11 @@ function pictureWords() {
   const parts = [`The climb begins at ${number(briefing.elevationFt, 0, 'ft')} and reaches ${altitudeText(briefing, null, top.pressureAltitudeFt)} after ${duration(top.timeS)}`
     + (isKnown(top.distanceNm) ? ` and ${number(top.distanceNm, 1, 'NM')}.` : '; its distance is not known.')];
   for (const span of briefing.icingConditions) {
-    parts.push(`${span.part[0].toUpperCase() + span.part.slice(1)} icing conditions from ${number(span.fromFt)} to ${number(span.toFt, 0, 'ft')}, protection on ${span.protectionOnBeforeClimb ? 'before the climb' : 'by ' + number(span.protectionOnByFt, 0, 'ft')}.`);
+    parts.push(`${span.part[0].toUpperCase() + span.part.slice(1)} icing conditions from ${number(span.fromFt)} to ${number(span.toFt, 0, 'ft')} pressure altitude, protection on ${span.protectionOnBeforeClimb ? 'before the climb' : 'by ' + number(span.protectionOnByFt, 0, 'ft')}.`);
   }
   if (briefing.icingConditions.length === 0) parts.push('No span meets a rule for icing conditions, which is not “no icing”.');
   for (const level of briefing.freezingLevels) {
-    parts.push(`0\u00a0°C at ${number(level.pressureAltitudeFt, 0, 'ft')}, ${level.direction === 'falling' ? 'colder' : 'warmer'} above.`);
+    parts.push(`0\u00a0°C at ${number(level.pressureAltitudeFt, 0, 'ft')} pressure altitude, ${level.direction === 'falling' ? 'colder' : 'warmer'} above.`);
   }
   for (const gate of briefing.restrictions) {
     parts.push(`${gate.name}: ${[gate.verdict, ...margins(gate)].join(', ')}.`);

@@ -94,11 +94,18 @@ function levelOff(briefing) {
   return [list, ...(plan.remarks.length ? [bullets(plan.remarks)] : [])];
 }
 
+const CLOUD_WORDS = {
+  'tops by clearance': 'topped by the clearance given or more',
+  'tops by less': 'topped by less than the clearance given',
+  'does not top': 'not topped',
+  'no verdict': 'no clearance given: margins and no verdict',
+};
+
 function cloudAhead(briefing) {
   const top = briefing.cloudTop;
   const list = element('dl', { class: 'facts' });
   facts(list, [
-    ['Answer', top.answer],
+    ['Answer', CLOUD_WORDS[top.answer] || top.answer],
     ['At the near edge', signed(top.nearEdgeMarginFt, 0, 'ft')], ['Least there', signed(top.nearEdgeLeastMarginFt, 0, 'ft')],
     ['Over the cloud', signed(top.overCloudMarginFt, 0, 'ft')], ['Least over it', signed(top.overCloudLeastMarginFt, 0, 'ft')]]);
   return [list, bullets(top.reasons)];

@@ -164,15 +164,7 @@ final class JsonClimb {
 
     /** A column for each figure, so that a point of the climb is one index. */
     private void writePath(List<ClimbState> along) {
-        json.column("timeS", along, state -> Optional.of(state.timeS()));
-        json.column(
-                "distanceNm",
-                along,
-                state -> state.distance().map(GroundDistance::inNauticalMiles));
-        json.column(
-                "pressureAltitudeFt",
-                along,
-                state -> Optional.of(state.pressureAltitude().inFeet()));
+        writeWay(along);
         json.column(
                 "altitudeOnQnhFt",
                 along,
@@ -240,6 +232,11 @@ final class JsonClimb {
     private void writePath(ClimbDifference changed) {
         List<ClimbState> along = PathSamples.of(changed.after());
         json.text("change", changed.change().text());
+        writeWay(along);
+    }
+
+    /** Where, how far and when. */
+    private void writeWay(List<ClimbState> along) {
         json.column("timeS", along, state -> Optional.of(state.timeS()));
         json.column(
                 "distanceNm",

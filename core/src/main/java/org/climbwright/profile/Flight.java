@@ -42,6 +42,9 @@ final class Flight {
     /** What part of itself the rate may change in a step: else it is taken again, half as long. */
     private static final double RATE_STEP = 0.06;
 
+    /** What a free airspeed may be wrong by after a step: else so too. */
+    private static final double AIRSPEED_ERROR_MPS = 3e-6;
+
     private static final double SHORTEST_M = 0.01;
 
     private static final double LEVEL_STEP_S = 30.0;
@@ -304,7 +307,7 @@ final class Flight {
             double rate = motion.rateMps();
             double to = levelAfter(leg, target);
             stepTo(to);
-            while (changes(rate) > RATE_STEP && to - level > SHORTEST_M) {
+            while (isTooLong(rate, to) && to - level > SHORTEST_M) {
                 to = level + 0.5 * (to - level);
                 stepTo(to);
             }
@@ -412,6 +415,12 @@ final class Flight {
         }
         double parts = Math.ceil((target - level) / longest - 1e-9);
         return parts > 1.0 ? level + (target - level) / parts : target;
+    }
+
+    /** Where a rate is held it shows nothing: the airspeed that gives is watched by itself. */
+    private boolean isTooLong(double rate, double to) {
+        double error = motion.isSpeedHeld() ? 0.0 : stepper.airspeedError(to - level, slopesThere);
+        return changes(rate) > RATE_STEP || error > AIRSPEED_ERROR_MPS;
     }
 
     /** What part of itself the rate has changed by since; nothing where there is no rate. */

@@ -32,6 +32,15 @@ interface Stepper {
             double[] slopes,
             double[] to);
 
+    /**
+     * Returns what the airspeed may be wrong by after the step just taken.
+     *
+     * @param stepM its length
+     * @param slopesThere changes of the state per metre at its end
+     * @return estimate of the error [m/s], 0 or more; 0 if the method keeps to an error of its own
+     */
+    double airspeedError(double stepM, double[] slopesThere);
+
     /** Fills in the changes per metre of level of what the motion is now. */
     static void slopes(Motion motion, double[] slopes) {
         double perMetre = 1.0 / motion.rateMps();

@@ -311,6 +311,11 @@ final class Flight {
                 to = level + 0.5 * (to - level);
                 stepTo(to);
             }
+            double way = guards.unseenIn(to - level, state, slopes, slopesThere);
+            if (way < to - level) {
+                to = level + way;
+                stepTo(to);
+            }
             if (guards.fire(next)) {
                 to = guards.firstIn(this, level, to);
                 Guard fired = guards.nearest(next);
@@ -322,6 +327,7 @@ final class Flight {
                 return;
             }
             commit(leg, to);
+            guards.passOn();
             if (motion.isTrackLost()) {
                 end = TRACK_LOST;
                 return;

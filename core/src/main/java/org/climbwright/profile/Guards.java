@@ -9,6 +9,9 @@ final class Guards {
     private static final double TOLERANCE_M = 1e-6;
     private static final int MOST_ROUNDS = 100;
 
+    /** Less airspeed than this is not sought beyond a bound. */
+    private static final double LEAST_TURN_MPS = 1e-7;
+
     /** What rounding makes of a bend that is touched and not passed. */
     private static final double BEND_NOISE = 1e-6;
 
@@ -31,6 +34,10 @@ final class Guards {
     private double toTarget;
     private double bendSide;
     private boolean isBendPassed;
+
+    // true airspeeds of the bounds where the step before ended
+    private double fastestTas;
+    private double slowestTas;
 
     Guards(Motion motion, double leastMps, double lowMps) {
         this.motion = motion;
@@ -60,6 +67,52 @@ final class Guards {
                 guards[standing++] = guard;
             }
         }
+        passOn();
+    }
+
+    /** Where a step ends the next begins. */
+    void passOn() {
+        if (isSpeedBound) {
+            fastestTas = motion.tasOf(fastest.isMach(), fastest.held());
+            slowestTas = motion.tasOf(slowest.isMach(), slowest.held());
+        }
+    }
+
+    /**
+     * Returns where a step should end so that no bound of the airspeed is passed unseen, there and
+     * back within it: at the level where it is nearest to the bound.
+     *
+     * @param stepM length of the step, at the end of which the motion is now
+     * @param from state where it begins
+     * @param slopes changes there, per metre
+     * @param slopesThere the same at its end
+     * @return length of a step to there [m]; all of the step if nothing can be passed unseen
+     */
+    double unseenIn(double stepM, double[] from, double[] slopes, double[] slopesThere) {
+        if (!isSpeedBound) {
+            return stepM;
+        }
+        double fastestNow = motion.tasOf(fastest.isMach(), fastest.held());
+        double slowestNow = motion.tasOf(slowest.isMach(), slowest.held());
+        double first = slopes[AIRSPEED];
+        double last = slopesThere[AIRSPEED];
+        double upper = (fastestNow - fastestTas) / stepM;
+        double lower = (slowestNow - slowestTas) / stepM;
+        return Math.min(
+                turn(stepM, fastestTas - from[AIRSPEED], upper - first, upper - last),
+                turn(stepM, from[AIRSPEED] - slowestTas, first - lower, last - lower));
+    }
+
+    /** Where room that changes from less to more is least, if that may be none. */
+    private static double turn(double stepM, double room, double first, double last) {
+        if (!(first < 0.0 && last > 0.0)) {
+            return stepM;
+        }
+        double way = stepM * first / (first - last);
+        double lost = -0.5 * first * way;
+        double won = 0.5 * last * (stepM - way);
+        // as of a parabola: within twice what is lost it may be none
+        return room < 2.0 * lost && Math.min(lost, won) > LEAST_TURN_MPS ? way : stepM;
     }
 
     void passBend() {

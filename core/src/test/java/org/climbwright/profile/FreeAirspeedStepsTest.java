@@ -17,6 +17,7 @@ import org.climbwright.quantity.speed.CalibratedAirspeed;
 import org.climbwright.quantity.speed.Mach;
 import org.climbwright.quantity.speed.PressureAltitudeRate;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -37,11 +38,40 @@ class FreeAirspeedStepsTest {
     })
     @DisplayName("keep 0.1 m while it runs to its balance, and afterwards")
     void heldRate(double thrustN, double massKg, double toFeet, double feetPerMinute) {
+        keepTheirPromise(climb(345.0, thrustN, massKg, toFeet, feetPerMinute));
+    }
+
+    @Test
+    @DisplayName("end where it is nearest to a bound, that is not passed unseen, there and back")
+    void grazes() {
+        ClimbProfile free = climb(360.0, 133600, 50000, 25000, 1000).between(BOTTOM, LEVEL);
+        double most = 0.0;
+        for (double feet = 22700; feet < 25000; feet++) {
+            ClimbState there = free.at(PressureAltitude.ofFeet(feet));
+            most = Math.max(most, there.calibratedAirspeed().inKnots());
+        }
+        assertThat(most).isBetween(340.0, 350.0);
+        // 0.001 kn less: steps that look at their ends alone pass it, and come out 2.4 m from here
+        AeroplaneClimb climb = climb(most - 0.001, 133600, 50000, 25000, 1000);
+        ClimbProfile own = climb.between(BOTTOM, LEVEL);
+        assertThat(own.events())
+                .extracting(ProfileEvent::text)
+                .contains("maximum operating speed: thrust is reduced from here");
+        agree(own, climb.between(BOTTOM, LEVEL, new RungeKuttaStepper(), 5.0));
+    }
+
+    private static AeroplaneClimb climb(
+            double fastestKnots,
+            double thrustN,
+            double massKg,
+            double toFeet,
+            double feetPerMinute) {
         Aeroplane jet =
                 ProfileScene.jet(148.7, 0.0249, 0.0408, thrustN)
                         .withLimits(
                                 AeroplaneLimits.none()
-                                        .withMaximumOperatingSpeed(CalibratedAirspeed.ofKnots(345))
+                                        .withMaximumOperatingSpeed(
+                                                CalibratedAirspeed.ofKnots(fastestKnots))
                                         .withMaximumOperatingMach(Mach.of(0.84)));
         HeldRate rate =
                 new HeldRate(
@@ -53,8 +83,7 @@ class FreeAirspeedStepsTest {
                 SpeedSchedule.of(CalibratedAirspeed.ofKnots(305), Mach.of(0.77))
                         .withMinimum(CalibratedAirspeed.ofKnots(200));
         ClimbProgramme programme = ClimbProgramme.of(speeds, 0.7).withHeldRates(List.of(rate));
-        keepTheirPromise(
-                new AeroplaneClimb(jet, Mass.ofKilograms(massKg), programme, ProfileScene.calm()));
+        return new AeroplaneClimb(jet, Mass.ofKilograms(massKg), programme, ProfileScene.calm());
     }
 
     @ParameterizedTest(name = "climb {0}")
@@ -65,8 +94,10 @@ class FreeAirspeedStepsTest {
     }
 
     private static void keepTheirPromise(AeroplaneClimb climb) {
-        ClimbProfile own = climb.between(BOTTOM, LEVEL);
-        ClimbProfile other = climb.betweenByDormandPrince(BOTTOM, LEVEL);
+        agree(climb.between(BOTTOM, LEVEL), climb.betweenByDormandPrince(BOTTOM, LEVEL));
+    }
+
+    private static void agree(ClimbProfile own, ClimbProfile other) {
         double top = Math.min(own.top().inMetres(), other.top().inMetres());
         for (int i = 0; i <= 100; i++) {
             PressureAltitude level =

@@ -117,7 +117,7 @@ final class BriefingEvents {
                             collector.event(
                                     level,
                                     Kind.CROSSOVER,
-                                    "crossover: " + (ofLimit ? limit : cas) + " to " + mach));
+                                    (ofLimit ? limit : cas) + " to " + mach));
         }
         if (plan.means() instanceof ClimbMeans.Rates rates) {
             for (PressureAltitude jump : rates.table().jumps()) {

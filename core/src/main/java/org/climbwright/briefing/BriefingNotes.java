@@ -4,16 +4,24 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.briefing.plan.ClimbMeans;
 import org.climbwright.cabin.CabinState;
 import org.climbwright.cabin.ExpectedCabin;
+import org.climbwright.gradient.restriction.AltitudeRestriction;
 import org.climbwright.gradient.restriction.Level;
 import org.climbwright.gradient.restriction.Restriction;
+import org.climbwright.gradient.restriction.RestrictionOutcome;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.path.ClimbRates;
+import org.climbwright.path.ClimbState;
+import org.climbwright.performance.ReducedThrust;
+import org.climbwright.profile.ClimbProgramme;
+import org.climbwright.profile.HeldLevel;
 import org.climbwright.sounding.UnobservedWind;
 import org.climbwright.unit.UnitText;
 
@@ -21,6 +29,12 @@ import org.climbwright.unit.UnitText;
 final class BriefingNotes {
     /** A report rounds QNH down to a whole hectopascal, worth up to 28 ft: more is remarked. */
     private static final double QNH_REMARK_FT = 30.0;
+
+    /** Levels nearer than this are one. */
+    private static final double SAME_M = 0.01;
+
+    /** How much lower than read is remarked: our own choice. */
+    private static final double LOWER_REMARK_FT = 100.0;
 
     /** A settled differential below this is remarked. */
     private static final double LITTLE_PSI = 0.5;
@@ -65,6 +79,8 @@ final class BriefingNotes {
         }
         briefing.cabin().ifPresent(briefed -> noteCabin(found, briefed));
         noteRestrictions(found);
+        noteWhatIsNotFlown(found);
+        noteTrueAltitudes(found);
         if (briefing.plan().means() instanceof ClimbMeans.Rates rates) {
             noteTable(found, rates.table());
         }
@@ -119,6 +135,81 @@ final class BriefingNotes {
                                 transitionFt));
             }
         }
+    }
+
+    /** Speeds that restrictions allow are checked and not kept, and a hold may come too late. */
+    private void noteWhatIsNotFlown(List<String> found) {
+        for (RestrictionOutcome outcome : briefing.restrictions().outcomes()) {
+            if (outcome.speedVerdict() == RestrictionOutcome.Verdict.MISSED) {
+                found.add(
+                        "The climb is not slowed for "
+                                + outcome.restriction().name()
+                                + ": altitudes of restrictions are kept by levels on the way,"
+                                + " speeds are those of the schedule.");
+            }
+        }
+        briefing.profile()
+                .map(flown -> flown.climb().programme())
+                .ifPresent(programme -> noteProgramme(found, programme));
+    }
+
+    private void noteProgramme(List<String> found, ClimbProgramme programme) {
+        double[] heldM = briefing.path().heldLevelsM();
+        for (HeldLevel held : programme.heldLevels()) {
+            boolean isFlown =
+                    DoubleStream.of(heldM)
+                            .anyMatch(level -> Math.abs(level - held.level().inMetres()) < SAME_M);
+            if (!isFlown) {
+                found.add(
+                        String.format(
+                                Locale.ROOT,
+                                "The hold at %s is not flown: the climb is past its end when it"
+                                        + " gets there, or does not get there.",
+                                StateFigures.level(briefing.reading(held.level()))));
+            }
+        }
+        if (!programme.reducedThrust().equals(ReducedThrust.none())) {
+            found.add("Thrust is less than the whole: " + programme.reducedThrust() + ".");
+        }
+    }
+
+    /** Where the sounding has true altitude well below the reading of a lower bound on QNH. */
+    private void noteTrueAltitudes(List<String> found) {
+        for (RestrictionOutcome outcome : briefing.restrictions().outcomes()) {
+            boolean isLowerOnQnh =
+                    outcome.restriction()
+                            .altitude()
+                            .flatMap(AltitudeRestriction::lower)
+                            .map(level -> level.reference() == Level.Reference.QNH)
+                            .orElse(false);
+            if (isLowerOnQnh) {
+                briefing.path()
+                        .over(outcome.restriction().distance())
+                        .flatMap(this::lowerThanRead)
+                        .ifPresent(
+                                lower ->
+                                        found.add(
+                                                String.format(
+                                                        Locale.ROOT,
+                                                        "Over %s the aeroplane is %.0f ft lower"
+                                                                + " than the altimeter on QNH"
+                                                                + " reads, since the air below is"
+                                                                + " cold: cold-temperature"
+                                                                + " corrections are the"
+                                                                + " operator's.",
+                                                        outcome.restriction().name(),
+                                                        lower)));
+            }
+        }
+    }
+
+    private Optional<Double> lowerThanRead(ClimbState state) {
+        double readingFt =
+                Altimetry.altitudeOnQnh(state.pressureAltitude(), briefing.qnh()).inFeet();
+        return state.air()
+                .geometricAltitude()
+                .map(altitude -> readingFt - altitude.inFeet())
+                .filter(lower -> lower >= LOWER_REMARK_FT);
     }
 
     private static void noteCabin(List<String> found, CabinBriefing briefed) {

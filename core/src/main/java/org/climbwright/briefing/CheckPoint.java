@@ -1,5 +1,6 @@
 package org.climbwright.briefing;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.climbwright.cabin.CabinState;
@@ -23,4 +24,22 @@ public record CheckPoint(
         ClimbState state,
         OptionalDouble toleranceS,
         Optional<CabinState> cabin,
-        Optional<Mass> fuel) {}
+        Optional<Mass> fuel) {
+    /**
+     * Returns the line for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return name
+                + ": "
+                + state
+                + (toleranceS.isPresent()
+                        ? String.format(Locale.ROOT, " ± %.0f s", toleranceS.getAsDouble())
+                        : "")
+                + cabin.map(read -> ", " + read).orElse("")
+                + fuel.map(mass -> String.format(Locale.ROOT, ", fuel %.0f kg", mass.inKilograms()))
+                        .orElse("");
+    }
+}

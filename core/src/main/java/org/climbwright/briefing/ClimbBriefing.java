@@ -3,6 +3,7 @@ package org.climbwright.briefing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
@@ -10,12 +11,14 @@ import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.atmosphere.wind.Winds;
 import org.climbwright.briefing.plan.ClimbMeans;
 import org.climbwright.briefing.plan.ClimbPlan;
+import org.climbwright.briefing.plan.PlannedLevelOff;
 import org.climbwright.cabin.CabinState;
 import org.climbwright.gradient.cloudtop.CloudTop;
 import org.climbwright.gradient.leveling.LevelOffPlan;
 import org.climbwright.gradient.restriction.Level;
 import org.climbwright.gradient.restriction.Restrictions;
 import org.climbwright.icing.ProtectionAdvice;
+import org.climbwright.icing.ProtectionPlan;
 import org.climbwright.path.Climb;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
@@ -106,10 +109,15 @@ public final class ClimbBriefing {
     private final Optional<LevelOffPlan> levelOff;
     private final Optional<CloudTop> cloudTop;
     private final Optional<TurbulenceBriefing> turbulence;
+    private final List<LevelOffPlan> levelOffsOnTheWay;
+    private final List<ClimbDifference> givenChanges;
     private final List<BriefingLevel> levels;
+    private final List<Expectation> expectations;
+    private final List<CheckPoint> checkCard;
     private final List<String> notes;
 
     private ClimbBriefing(ClimbPlan plan, Sounding sounding) {
+        List<ProtectionPlan> protections = protections(plan);
         this.plan = plan;
         this.sounding = sounding;
         Atmosphere air = sounding.atmosphere();
@@ -127,7 +135,7 @@ public final class ClimbBriefing {
         this.profile =
                 plan.means() instanceof ClimbMeans.Thrust thrust
                         ? Optional.of(
-                                fly(plan, thrust, schedule, qnh, air, winds)
+                                fly(plan, thrust, protections, schedule, qnh, air, winds)
                                         .between(ground.pressureAltitude(), plan.level()))
                         : Optional.empty();
         this.path =
@@ -137,7 +145,7 @@ public final class ClimbBriefing {
                         : profile.orElseThrow();
         this.freezingLevels = sounding.freezingLevels();
         this.iceProtection =
-                plan.iceProtection().stream()
+                protections.stream()
                         .map(protection -> ProtectionAdvice.along(path, protection))
                         .toList();
         this.cabin =
@@ -156,10 +164,18 @@ public final class ClimbBriefing {
                                 planned ->
                                         LevelOffPlan.along(
                                                 path, path.top(), planned.rule(), planned.lead()));
+        this.levelOffsOnTheWay =
+                plan.levelOff().map(planned -> levelOffsOnTheWay(path, planned)).orElse(List.of());
         this.cloudTop = plan.cloud().map(cloud -> cloud.along(path));
         this.turbulence =
                 plan.turbulence().map(planned -> new TurbulenceBriefing(path, air, winds, planned));
         this.levels = new BriefingEvents(this).levels(schedule);
+        this.givenChanges =
+                sensitivity().stream()
+                        .flatMap(sensitivity -> GIVEN.stream().map(sensitivity::to))
+                        .toList();
+        this.expectations = new Expectations(this).inOrder();
+        this.checkCard = new CheckCard(this).points();
         this.notes = new BriefingNotes(this).sentences();
     }
 
@@ -182,6 +198,7 @@ public final class ClimbBriefing {
     private static AeroplaneClimb fly(
             ClimbPlan plan,
             ClimbMeans.Thrust thrust,
+            List<ProtectionPlan> protections,
             SpeedSchedule schedule,
             AltimeterSetting qnh,
             Atmosphere air,
@@ -192,8 +209,20 @@ public final class ClimbBriefing {
                 thrust.programme()
                         .apply(schedule)
                         .withRestrictions(plan.restrictions(), qnh)
-                        .withIceProtection(plan.iceProtection()),
+                        .withIceProtection(protections),
                 ClimbAir.of(air, winds, plan.track()));
+    }
+
+    /** A cloud ahead is visible moisture by any rule. */
+    private static List<ProtectionPlan> protections(ClimbPlan plan) {
+        return plan.cloud().isEmpty()
+                ? plan.iceProtection()
+                : plan.iceProtection().stream()
+                        .map(
+                                protection ->
+                                        protection.withMoisture(
+                                                new CloudMoisture(plan.cloud().get().cloud())))
+                        .toList();
     }
 
     private static AirState ground(ClimbPlan plan, Atmosphere air) {
@@ -287,9 +316,7 @@ public final class ClimbBriefing {
      * @return the differences; empty where the plan has a table of rates
      */
     public List<ClimbDifference> givenChanges() {
-        return sensitivity().stream()
-                .flatMap(sensitivity -> GIVEN.stream().map(sensitivity::to))
-                .toList();
+        return givenChanges;
     }
 
     /**
@@ -339,7 +366,7 @@ public final class ClimbBriefing {
      * @return the items in the order in which they are due, numbered from 1
      */
     public List<Expectation> expectations() {
-        return new Expectations(this).inOrder();
+        return expectations;
     }
 
     /**
@@ -349,7 +376,7 @@ public final class ClimbBriefing {
      * @return the points in the order of the climb
      */
     public List<CheckPoint> checkCard() {
-        return new CheckCard(this).points();
+        return checkCard;
     }
 
     /**
@@ -488,6 +515,24 @@ public final class ClimbBriefing {
      */
     public Optional<LevelOffPlan> levelOff() {
         return levelOff;
+    }
+
+    /**
+     * Returns how each level is captured that is held on the way.
+     *
+     * @return the plans upwards; none where none was asked for
+     */
+    public List<LevelOffPlan> levelOffsOnTheWay() {
+        return levelOffsOnTheWay;
+    }
+
+    private static List<LevelOffPlan> levelOffsOnTheWay(ClimbPath path, PlannedLevelOff planned) {
+        return DoubleStream.of(path.heldLevelsM())
+                .mapToObj(PressureAltitude::ofMetres)
+                .filter(level -> level.compareTo(path.bottom()) > 0)
+                .filter(level -> level.compareTo(path.top()) < 0)
+                .map(level -> LevelOffPlan.along(path, level, planned.rule(), planned.lead()))
+                .toList();
     }
 
     /**

@@ -47,6 +47,10 @@ public record Expectation(
         return latest.orElse(at);
     }
 
+    Expectation numbered(int place) {
+        return new Expectation(place, kind, what, at, latest, figure, reason);
+    }
+
     /**
      * Returns it for reading.
      *

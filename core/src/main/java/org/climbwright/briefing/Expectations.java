@@ -1,13 +1,15 @@
 package org.climbwright.briefing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.climbwright.gradient.cloudtop.CloudAhead;
 import org.climbwright.gradient.cloudtop.CloudTop;
 import org.climbwright.gradient.leveling.LevelOffPlan;
 import org.climbwright.gradient.restriction.RestrictionOutcome;
+import org.climbwright.gradient.restriction.Restrictions;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingSpan;
 import org.climbwright.icing.ProtectedPart;
@@ -16,12 +18,16 @@ import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.path.ClimbPath;
 import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
+import org.climbwright.profile.ClimbDifference;
 
 /** Puts what to expect and what to do in the order of the climb. */
 final class Expectations {
+    private static final String CLOUD_REASON =
+            "a cloud as it was given; no clearance but the operator's";
+
     private final ClimbBriefing briefing;
     private final ClimbPath path;
-    private final List<Expectation> found = new ArrayList<>();
+    private final ExpectationCollector found = new ExpectationCollector();
 
     Expectations(ClimbBriefing briefing) {
         this.briefing = briefing;
@@ -29,153 +35,14 @@ final class Expectations {
     }
 
     List<Expectation> inOrder() {
-        for (BriefingLevel level : briefing.levels()) {
-            level.events().forEach(event -> gather(event, level.state()));
-        }
+        new EventExpectations(briefing, found).gather();
         briefing.iceProtection().forEach(this::gather);
         briefing.restrictions().outcomes().forEach(this::gather);
         briefing.turbulence().ifPresent(this::gather);
+        briefing.levelOffsOnTheWay().forEach(this::gather);
         briefing.levelOff().ifPresent(this::gather);
-        gatherCloud();
-        List<Expectation> ordered =
-                found.stream()
-                        .sorted(Comparator.comparingDouble(one -> one.due().timeS()))
-                        .toList();
-        List<Expectation> numbered = new ArrayList<>();
-        for (Expectation one : ordered) {
-            numbered.add(
-                    new Expectation(
-                            numbered.size() + 1,
-                            one.kind(),
-                            one.what(),
-                            one.at(),
-                            one.latest(),
-                            one.figure(),
-                            one.reason()));
-        }
-        return List.copyOf(numbered);
-    }
-
-    private void add(
-            Expectation.Kind kind, String what, ClimbState at, String figure, String reason) {
-        add(kind, what, at, Optional.empty(), figure, reason);
-    }
-
-    private void add(
-            Expectation.Kind kind,
-            String what,
-            ClimbState at,
-            Optional<ClimbState> latest,
-            String figure,
-            String reason) {
-        found.add(new Expectation(0, kind, what, at, latest, figure, reason));
-    }
-
-    /** What speaks for itself at its level; what has a latest point is gathered apart. */
-    private void gather(ClimbEvent event, ClimbState state) {
-        String text = event.text();
-        switch (event.kind()) {
-            case BOTTOM ->
-                    add(
-                            Expectation.Kind.EXPECT,
-                            text,
-                            state,
-                            speed(state),
-                            "time and distance count from here");
-            case CHANGE_OF_SPEED ->
-                    add(
-                            Expectation.Kind.DO,
-                            text,
-                            state,
-                            speed(state),
-                            "the schedule changes its speed, and the rate falls meanwhile");
-            case SPEED_REACHED ->
-                    add(
-                            Expectation.Kind.EXPECT,
-                            text,
-                            state,
-                            speed(state),
-                            "all the excess power climbs again");
-            case CROSSOVER ->
-                    add(
-                            Expectation.Kind.DO,
-                            "hold the Mach number: " + text.replace("crossover: ", ""),
-                            state,
-                            speed(state),
-                            "the Mach number at this calibrated airspeed has come to the"
-                                    + " schedule's");
-            case TRANSITION_ALTITUDE ->
-                    add(
-                            Expectation.Kind.DO,
-                            "set the altimeter to 1013.25 hPa",
-                            state,
-                            text,
-                            "flight levels count from here, and so do restrictions in them");
-            case ZERO_CELSIUS ->
-                    add(
-                            Expectation.Kind.EXPECT,
-                            text,
-                            state,
-                            temperatures(state),
-                            "where water begins or ends to freeze; the air may warm again above");
-            case INVERSION_BASE, INVERSION_TOP ->
-                    add(
-                            Expectation.Kind.EXPECT,
-                            text,
-                            state,
-                            temperatures(state),
-                            "warmer air takes thrust, and its edges may be rough");
-            case TROPOPAUSE ->
-                    add(
-                            Expectation.Kind.EXPECT,
-                            text,
-                            state,
-                            temperatures(state),
-                            "the air stops cooling, and winds change");
-            case CHECK ->
-                    add(
-                            Expectation.Kind.CHECK,
-                            text.replace("check at", "figures at"),
-                            state,
-                            figures(state),
-                            "every 10,000 ft, common practice, no source");
-            case NAMED_POINT ->
-                    add(
-                            Expectation.Kind.CHECK,
-                            "over " + text,
-                            state,
-                            figures(state),
-                            "time and fuel are held against the briefing");
-            case HELD_RATE, LEVEL_HELD, LEVEL_LEFT ->
-                    add(
-                            Expectation.Kind.DO,
-                            text,
-                            state,
-                            speed(state),
-                            "the programme asks for it");
-            case NOT_KEPT ->
-                    add(
-                            Expectation.Kind.EXPECT,
-                            text,
-                            state,
-                            speed(state),
-                            "the programme cannot be kept here");
-            case LOW_RATE, RATE_JUMP ->
-                    add(Expectation.Kind.EXPECT, text, state, rate(state), "the rate changes");
-            case TOP ->
-                    add(Expectation.Kind.CHECK, text, state, figures(state), "the climb is over");
-            case BLEED,
-                    CABIN,
-                    ICE_PROTECTION_ON,
-                    ICING_ENTRY,
-                    ICING_EXIT,
-                    ICING_NOT_KNOWN_ENTRY,
-                    ICING_NOT_KNOWN_EXIT,
-                    RESTRICTION,
-                    LEVEL_OFF -> {
-                // bleed and cabin go with what stands here already, the others are gathered apart
-            }
-        }
+        briefing.cloudTop().ifPresent(this::gather);
+        return found.inOrder();
     }
 
     private void gather(ProtectionAdvice advice) {
@@ -183,7 +50,7 @@ final class Expectations {
         String method = part + " " + BriefingEvents.words(advice.plan().method());
         for (ProtectionPeriod period : advice.periods()) {
             IcingSpan first = period.spans().get(0);
-            add(
+            found.add(
                     Expectation.Kind.DO,
                     method + (period.isOnBeforeClimb() ? " on before the climb" : " on"),
                     first.entry(),
@@ -191,22 +58,23 @@ final class Expectations {
                     first.reason(),
                     "icing conditions by " + advice.plan().rule().basis());
             if (!period.isOnAtTop()) {
-                add(
+                found.add(
                         Expectation.Kind.DO,
                         method + " off, by the rule not before here",
                         period.off(),
-                        temperatures(period.off()),
+                        StateFigures.temperatures(period.off()),
                         "the conditions of the rule have ended; what is seen decides");
             }
         }
         for (IcingSpan span : advice.spans()) {
             if (!span.isConditions()) {
-                add(
-                        Expectation.Kind.EXPECT,
-                        part
+                found.add(
+                        Expectation.Kind.DO,
+                        "consider "
+                                + method
                                 + (span.answer() == IcingAnswer.NOT_KNOWN
-                                        ? " icing conditions cannot be told"
-                                        : " icing: colder than the rule"),
+                                        ? ": conditions cannot be told"
+                                        : ": moist, but colder than the rule"),
                         span.entry(),
                         span.onBy(path, advice.plan().lead()),
                         span.reason(),
@@ -219,18 +87,57 @@ final class Expectations {
         return BriefingEvents.words(part);
     }
 
+    /** At its point, and where the climb begins if it is missed there, when it can be mended. */
     private void gather(RestrictionOutcome outcome) {
+        String reason =
+                outcome.reasons().isEmpty()
+                        ? outcome.restriction().toString()
+                        : outcome.reasons().get(0);
+        ClimbState bottom = path.at(path.bottom(), Side.BELOW);
         Optional<ClimbState> over = path.over(outcome.restriction().distance());
-        over.ifPresent(
-                state ->
-                        add(
-                                Expectation.Kind.CHECK,
-                                BriefingEvents.words(outcome),
-                                state,
-                                margins(outcome),
-                                outcome.reasons().isEmpty()
-                                        ? outcome.restriction().toString()
-                                        : outcome.reasons().get(0)));
+        if (over.isEmpty()) {
+            found.add(
+                    Expectation.Kind.CHECK,
+                    BriefingEvents.words(outcome),
+                    bottom,
+                    "the climb is not known to come over it",
+                    reason);
+            return;
+        }
+        found.add(
+                Expectation.Kind.CHECK,
+                BriefingEvents.words(outcome),
+                over.get(),
+                margins(outcome) + missedWith(outcome),
+                reason);
+        if (outcome.verdict() == RestrictionOutcome.Verdict.MISSED) {
+            found.add(
+                    Expectation.Kind.DO,
+                    "plan for " + outcome.restriction().name() + ", missed as planned",
+                    bottom,
+                    margins(outcome),
+                    "who cannot comply tells the controller (common practice, no source)");
+        }
+    }
+
+    /** Which of what could go otherwise would make it missed. */
+    private String missedWith(RestrictionOutcome outcome) {
+        String changes =
+                outcome.verdict() == RestrictionOutcome.Verdict.MET
+                        ? briefing.givenChanges().stream()
+                                .filter(change -> misses(change, outcome))
+                                .map(change -> change.change().text())
+                                .collect(Collectors.joining(" or "))
+                        : "";
+        return changes.isEmpty() ? "" : "; missed with " + changes;
+    }
+
+    private boolean misses(ClimbDifference change, RestrictionOutcome outcome) {
+        return Restrictions.along(change.after(), briefing.qnh(), List.of(outcome.restriction()))
+                        .outcomes()
+                        .get(0)
+                        .verdict()
+                == RestrictionOutcome.Verdict.MISSED;
     }
 
     private static String margins(RestrictionOutcome outcome) {
@@ -250,21 +157,9 @@ final class Expectations {
         return margins.isEmpty() ? "no margin is known" : "margin " + String.join(", ", margins);
     }
 
-    private static String margin(CloudTop top) {
-        return top.nearEdge()
-                .map(
-                        margin ->
-                                String.format(
-                                        Locale.ROOT,
-                                        "%+.0f ft over its top, %+.0f ft at the least",
-                                        margin.asGiven().inFeet(),
-                                        margin.least().inFeet()))
-                .orElse("margin not known");
-    }
-
     private void gather(TurbulenceBriefing turbulence) {
         for (TurbulenceBriefing.Span span : turbulence.spans()) {
-            add(
+            found.add(
                     Expectation.Kind.DO,
                     span.onBy().isPresent()
                             ? "consider the seat-belt sign"
@@ -274,18 +169,25 @@ final class Expectations {
                     String.join("; ", span.reasons()),
                     String.format(
                             Locale.ROOT,
-                            "up to %.0f ft by these figures; none of them says off",
-                            span.exit().pressureAltitude().inFeet()));
+                            "up to %s by these figures; none of them says off",
+                            StateFigures.level(briefing.reading(span.exit().pressureAltitude()))));
         }
+    }
+
+    private String level(LevelOffPlan plan) {
+        return plan.levelWhereReducing()
+                .map(level -> briefing.reading(level.plus(plan.beginsReducing())))
+                .map(StateFigures::level)
+                .orElse("the level");
     }
 
     private void gather(LevelOffPlan plan) {
         plan.levelWhereReducing()
                 .ifPresent(
                         level ->
-                                add(
+                                found.add(
                                         Expectation.Kind.DO,
-                                        "reduce the rate for the level",
+                                        "reduce the rate for " + level(plan),
                                         path.at(level, Side.ABOVE),
                                         String.format(
                                                 Locale.ROOT,
@@ -295,58 +197,63 @@ final class Expectations {
                                         plan.rule().name()));
     }
 
-    private void gatherCloud() {
-        briefing.plan()
-                .cloud()
-                .flatMap(planned -> path.over(planned.cloud().nearEdge()))
-                .ifPresent(
-                        state ->
-                                add(
-                                        Expectation.Kind.EXPECT,
-                                        "near edge of the cloud ahead",
-                                        state,
-                                        margin(briefing.cloudTop().orElseThrow()),
-                                        "a cloud as it was given; no clearance but the"
-                                                + " operator's"));
+    /** With what the plan's lead for seat belts gives, where the climb may enter it. */
+    private void gather(CloudTop top) {
+        CloudAhead cloud = briefing.plan().cloud().orElseThrow().cloud();
+        Optional<ClimbState> near = path.over(cloud.nearEdge());
+        if (near.isEmpty()) {
+            found.add(
+                    Expectation.Kind.EXPECT,
+                    "the cloud ahead cannot be told",
+                    path.at(path.bottom(), Side.BELOW),
+                    String.join("; ", top.reasons()),
+                    CLOUD_REASON);
+            return;
+        }
+        boolean isTopped =
+                top.overCloud().map(margin -> margin.least().inMetres() > 0.0).orElse(false);
+        Optional<ClimbState> latest =
+                briefing.turbulence()
+                        .filter(known -> !isTopped)
+                        .flatMap(known -> known.before(path, near.get()));
+        found.add(
+                isTopped ? Expectation.Kind.EXPECT : Expectation.Kind.DO,
+                words(top, isTopped),
+                near.get(),
+                latest,
+                figure(top),
+                CLOUD_REASON);
     }
 
-    private static String speed(ClimbState state) {
+    private static String words(CloudTop top, boolean isTopped) {
+        if (isTopped) {
+            return switch (top.answer()) {
+                case TOPS_BY_LESS -> "over the cloud ahead by less than wanted";
+                case NO_VERDICT -> "over the cloud ahead, with no clearance given";
+                case TOPS_BY_CLEARANCE, DOES_NOT_TOP, CANNOT_BE_TOLD -> "over the cloud ahead";
+            };
+        }
+        return switch (top.atNearEdge()) {
+            case INSIDE -> "enters the cloud ahead: consider the seat-belt sign";
+            case BELOW -> "below the base of the cloud ahead at its near edge";
+            case ABOVE -> "may enter the cloud ahead: consider the seat-belt sign";
+            case NOT_KNOWN -> "the cloud ahead cannot be told: consider the seat-belt sign";
+        };
+    }
+
+    private static String figure(CloudTop top) {
+        return top.overCloud()
+                .map(
+                        margin ->
+                                "as given "
+                                        + overTop(margin.asGiven().inFeet())
+                                        + ", at the least "
+                                        + overTop(margin.least().inFeet()))
+                .orElse("margin not known");
+    }
+
+    private static String overTop(double feet) {
         return String.format(
-                Locale.ROOT,
-                "%.0f kn, M%.3f, %.0f ft/min",
-                state.calibratedAirspeed().inKnots(),
-                state.mach().number(),
-                state.pressureAltitudeRate().inFeetPerMinute());
-    }
-
-    private static String rate(ClimbState state) {
-        return String.format(
-                Locale.ROOT, "%.0f ft/min", state.pressureAltitudeRate().inFeetPerMinute());
-    }
-
-    private static String temperatures(ClimbState state) {
-        return String.format(
-                Locale.ROOT,
-                "static %.1f °C, total %.1f °C",
-                tenths(state.air().staticAirTemperature().inCelsius()),
-                tenths(state.totalAirTemperature().inCelsius()));
-    }
-
-    /** What would print as -0.0 is 0.0. */
-    private static double tenths(double value) {
-        return Math.rint(value * 10.0) / 10.0 + 0.0;
-    }
-
-    /** What a check reads: the cabin where there is one, and the fuel where it is known. */
-    private String figures(ClimbState state) {
-        List<String> parts = new ArrayList<>();
-        briefing.cabinAt(state).ifPresent(cabin -> parts.add(BriefingEvents.words(cabin)));
-        briefing.fuelTo(state)
-                .ifPresent(
-                        fuel ->
-                                parts.add(
-                                        String.format(
-                                                Locale.ROOT, "fuel %.0f kg", fuel.inKilograms())));
-        return parts.isEmpty() ? speed(state) : String.join(", ", parts);
+                Locale.ROOT, "%.0f ft %s its top", Math.abs(feet), feet < 0.0 ? "below" : "over");
     }
 }

@@ -106,12 +106,20 @@ public final class TurbulenceBriefing {
         return path.at(level, Side.BELOW).air().staticPressure();
     }
 
-    private static Answer<WindShear> strongest(List<Answer<WindShear>> layers) {
-        return layers.stream()
-                .flatMap(layer -> layer.value().stream())
-                .max(Comparator.comparingDouble(WindShear::inKnotsPer1000Ft))
-                .map(Answer::known)
-                .orElseGet(() -> layers.get(0));
+    /** The strongest that is known, if it counts or all are known; else that one is not known. */
+    private Answer<WindShear> strongest(List<Answer<WindShear>> layers) {
+        Optional<WindShear> most =
+                layers.stream()
+                        .flatMap(layer -> layer.value().stream())
+                        .max(Comparator.comparingDouble(WindShear::inKnotsPer1000Ft));
+        boolean counts =
+                most.map(shear -> shear.inKnotsPer1000Ft() >= plan.leastShearKnotsPer1000Ft())
+                        .orElse(false);
+        Optional<Answer<WindShear>> unknown =
+                layers.stream().filter(layer -> !layer.isKnown()).findFirst();
+        return counts || unknown.isEmpty()
+                ? Answer.known(most.orElseThrow())
+                : unknown.orElseThrow();
     }
 
     /** Layers with a reason that touch are one span. */
@@ -157,7 +165,8 @@ public final class TurbulenceBriefing {
         return layer.conclusion() == SeatBeltAdvice.Conclusion.REASON_TO_FASTEN;
     }
 
-    private Optional<ClimbState> before(ClimbPath path, ClimbState entry) {
+    /** The climb by the plan's lead before a point of it; empty if that is before it begins. */
+    Optional<ClimbState> before(ClimbPath path, ClimbState entry) {
         Duration time = entry.time().minus(plan.lead());
         return time.isNegative() ? Optional.empty() : Optional.of(path.at(time));
     }
@@ -206,5 +215,15 @@ public final class TurbulenceBriefing {
      */
     public List<Span> spans() {
         return spans;
+    }
+
+    /**
+     * Returns the advice for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return spans.size() + " stretches with a reason for seat belts; " + advice.inWords();
     }
 }

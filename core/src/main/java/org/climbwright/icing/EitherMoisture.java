@@ -39,10 +39,13 @@ record EitherMoisture(VisibleMoisture one, VisibleMoisture other) implements Vis
         return states.stream().anyMatch(state -> way.at(state) == Answer.PRESENT);
     }
 
+    /** Of the ways that do not know it. */
     @Override
-    public String notKnown() {
-        return one.notKnown().equals(other.notKnown())
-                ? one.notKnown()
-                : one.notKnown() + "; " + other.notKnown();
+    public String notKnown(List<ClimbState> states) {
+        return Stream.of(one, other)
+                .filter(way -> states.stream().anyMatch(s -> way.at(s) == Answer.NOT_KNOWN))
+                .map(way -> way.notKnown(states))
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 }

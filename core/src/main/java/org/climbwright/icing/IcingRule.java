@@ -178,6 +178,15 @@ public final class IcingRule implements Serializable {
     }
 
     /**
+     * Returns what counts as visible moisture.
+     *
+     * @return the way of telling
+     */
+    public VisibleMoisture moisture() {
+        return moisture;
+    }
+
+    /**
      * Returns what the rule protects.
      *
      * @return the part
@@ -320,7 +329,7 @@ public final class IcingRule implements Serializable {
                             warmestStaticK));
         }
         if (answer == IcingAnswer.NOT_KNOWN) {
-            return words.append("; ").append(moisture.notKnown()).toString();
+            return words.append("; ").append(moisture.notKnown(states)).toString();
         }
         words.append("; ").append(moisture.found(states));
         if (answer == IcingAnswer.COLDER_THAN_THE_RULE) {

@@ -53,6 +53,17 @@ public record ProtectionPlan(
     }
 
     /**
+     * Returns this plan for air with more visible moisture, such as a cloud that was reported.
+     *
+     * @param also what counts as visible moisture besides what the rule has
+     * @return a copy that differs in it
+     */
+    public ProtectionPlan withMoisture(VisibleMoisture also) {
+        return new ProtectionPlan(
+                rule.withMoisture(rule.moisture().or(also)), method, lead, minimumOff);
+    }
+
+    /**
      * A plan for prevention.
      *
      * @param rule when there are icing conditions

@@ -49,11 +49,12 @@ public interface VisibleMoisture extends Serializable {
     }
 
     /**
-     * Returns why it cannot be told, in words.
+     * Returns why it cannot be told along a stretch, in words.
      *
+     * @param states points of the stretch, not none
      * @return a part of a sentence
      */
-    default String notKnown() {
+    default String notKnown(List<ClimbState> states) {
         return "humidity is not known, and so moisture is not";
     }
 

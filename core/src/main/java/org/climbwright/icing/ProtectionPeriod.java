@@ -130,10 +130,10 @@ public record ProtectionPeriod(
     public String toString() {
         return String.format(
                 Locale.ROOT,
-                "on %s %.0f ft, %s %.0f ft, for %.1f s",
+                "on %s %.0f ft pressure altitude, %s %.0f ft, %.1f s later",
                 isOnBeforeClimb ? "before the climb begins at" : "by",
                 on.pressureAltitude().inFeet(),
-                isOnAtTop ? "still on at the top," : "off at",
+                isOnAtTop ? "still on at the top," : "by the rule off not before",
                 off.pressureAltitude().inFeet(),
                 off.timeS() - on.timeS());
     }

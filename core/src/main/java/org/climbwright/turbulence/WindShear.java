@@ -85,18 +85,22 @@ public final class WindShear implements Serializable {
         for (StaticPressure level : List.of(lower, upper)) {
             double pressurePa = level.inPascals();
             if (!air.covers(pressurePa)) {
-                return Answer.notKnown("the air is not known at " + level);
+                return Answer.notKnown("the air is not known at " + hectopascals(level));
             }
             if (Double.isNaN(air.geopotentialAltitude(pressurePa))) {
-                return Answer.notKnown("the altitude of " + level + " is not known");
+                return Answer.notKnown("the altitude of " + hectopascals(level) + " is not known");
             }
             if (!winds.covers(pressurePa)) {
-                return Answer.notKnown("the wind is not known at " + level);
+                return Answer.notKnown("the wind is not known at " + hectopascals(level));
             }
         }
         if (!(air.geopotentialAltitude(upper.inPascals())
                 > air.geopotentialAltitude(lower.inPascals()))) {
-            return Answer.notKnown("the altitude of " + upper + " is not above that of " + lower);
+            return Answer.notKnown(
+                    "the altitude of "
+                            + hectopascals(upper)
+                            + " is not above that of "
+                            + hectopascals(lower));
         }
         return Answer.known(
                 new WindShear(
@@ -104,6 +108,11 @@ public final class WindShear implements Serializable {
                         air.at(upper),
                         winds.eastward(upper.inPascals()) - winds.eastward(lower.inPascals()),
                         winds.northward(upper.inPascals()) - winds.northward(lower.inPascals())));
+    }
+
+    /** A level as a reason tells it: as a sounding prints it, not in full. */
+    private static String hectopascals(StaticPressure level) {
+        return String.format(Locale.ROOT, "%.1f hPa", level.inHectopascals());
     }
 
     /**
@@ -291,11 +300,12 @@ public final class WindShear implements Serializable {
         return covers(lowerTheta, upperTheta, depthM, changeMps())
                 ? Answer.known(richardsonNumber(lowerTheta, upperTheta, depthM, changeMps()))
                 : Answer.notKnown(
-                        "the wind changes by "
-                                + changeMps()
-                                + " m/s over "
-                                + depthM
-                                + " m, which has no Richardson number");
+                        String.format(
+                                Locale.ROOT,
+                                "the wind changes by %.2f m/s over %.1f m, which has no Richardson"
+                                        + " number",
+                                changeMps(),
+                                depthM));
     }
 
     @Override

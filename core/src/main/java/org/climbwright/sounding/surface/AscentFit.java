@@ -1,6 +1,7 @@
 package org.climbwright.sounding.surface;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.climbwright.atmosphere.IcaoConstants;
@@ -56,16 +57,17 @@ final class AscentFit {
                         + ROUNDING_OF_HEIGHTS_M
                         + SHARE_OF_THICKNESS * thicknessM;
         if (!(Math.abs(riseM - thicknessM) <= toleranceM)) {
+            // a judgement of weather, not of a number: rounded, far below the tolerance
             throw new IllegalArgumentException(
-                    "the air above the aerodrome at "
-                            + heightM(report)
-                            + " m is "
-                            + thicknessM
-                            + " m thick by its pressures and temperatures up to a "
-                            + first
-                            + ", but "
-                            + riseM
-                            + " m by the height of that: not the same elevation, QNH or weather");
+                    String.format(
+                            Locale.ROOT,
+                            "the air above the aerodrome at %.1f m is %.1f m thick by its pressures"
+                                + " and temperatures up to a %s, but %.1f m by the height of that:"
+                                + " not the same elevation, QNH or weather",
+                            heightM(report),
+                            thicknessM,
+                            first,
+                            riseM));
         }
     }
 

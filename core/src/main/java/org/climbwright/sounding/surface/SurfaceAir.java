@@ -2,6 +2,7 @@ package org.climbwright.sounding.surface;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.altimetry.Altimetry;
@@ -79,14 +80,16 @@ final class SurfaceAir {
             return false;
         }
         if (!higher && air.pressurePa() - pressurePa > ROUNDING_PA) {
+            // a judgement of weather, not of a number: rounded, as the level is
             throw new IllegalArgumentException(
-                    "a level of lower pressure than "
-                            + air.staticPressure()
-                            + " at the aerodrome must be above its elevation of "
-                            + elevation
-                            + ", but is a "
-                            + level
-                            + ": not the same elevation, or not the same weather");
+                    String.format(
+                            Locale.ROOT,
+                            "a level of lower pressure than %.2f hPa at the aerodrome must be above"
+                                + " its elevation of %.0f m, but is a %s: not the same elevation,"
+                                + " or not the same weather",
+                            air.staticPressure().inHectopascals(),
+                            elevation.inMetres(),
+                            level));
         }
         return higher;
     }

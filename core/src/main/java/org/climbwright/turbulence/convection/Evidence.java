@@ -50,7 +50,7 @@ public record Evidence(String what, String figure, String threshold, Outcome out
                 switch (outcome) {
                     case REACHED -> "reached";
                     case NOT_REACHED -> "not reached";
-                    case NOT_KNOWN -> "not known whether";
+                    case NOT_KNOWN -> "not known whether it is reached";
                 };
         return what + ": " + figure + " (" + threshold + ": " + ends + ")";
     }

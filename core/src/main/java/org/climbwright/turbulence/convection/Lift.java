@@ -26,7 +26,9 @@ final class Lift {
     static Answer<LiftingCondensationLevel> condensationLevel(AirState parcel) {
         if (!parcel.isHumidityKnown()) {
             return Answer.notKnown(
-                    "the humidity of the parcel at " + parcel.staticPressure() + " is not known");
+                    "the humidity of the parcel at "
+                            + Hectopascals.of(parcel.staticPressure())
+                            + " is not known");
         }
         try {
             return Answer.known(LiftingCondensationLevel.of(parcel));

@@ -71,7 +71,8 @@ public final class ParcelAscent implements Serializable {
      */
     public static Answer<ParcelAscent> of(Atmosphere air, AirState parcel) {
         if (!air.covers(parcel.pressurePa())) {
-            return Answer.notKnown("the air is not known at " + parcel.staticPressure());
+            return Answer.notKnown(
+                    "the air is not known at " + Hectopascals.of(parcel.staticPressure()));
         }
         return Lift.condensationLevel(parcel).then(level -> lifted(air, level));
     }
@@ -80,14 +81,15 @@ public final class ParcelAscent implements Serializable {
         Lift lift = Lift.of(level);
         if (!air.covers(lift.levelPa())) {
             return Answer.notKnown(
-                    "the air is not known at the condensation level, " + level.pressure());
+                    "the air is not known at the condensation level, "
+                            + Hectopascals.of(level.pressure()));
         }
         BuoyancyProfile buoyancy = new BuoyancyProfile(air, lift);
         return Double.isNaN(buoyancy.humidityMissingPa())
                 ? Answer.known(new ParcelAscent(air, buoyancy))
                 : Answer.notKnown(
                         "the humidity of the air is not known at "
-                                + StaticPressure.ofPascals(buoyancy.humidityMissingPa())
+                                + Hectopascals.of(buoyancy.humidityMissingPa())
                                 + ", where it matters");
     }
 
@@ -135,10 +137,12 @@ public final class ParcelAscent implements Serializable {
      */
     public Answer<AirState> equilibriumLevel() {
         if (!isComplete) {
-            return Answer.notKnown("the parcel still rises by itself at " + top + ", the top");
+            return Answer.notKnown(
+                    "the parcel still rises by itself at " + Hectopascals.of(top) + ", the top");
         }
         return equilibrium == null
-                ? Answer.notKnown("the parcel rises by itself nowhere up to " + top)
+                ? Answer.notKnown(
+                        "the parcel rises by itself nowhere up to " + Hectopascals.of(top))
                 : Answer.known(equilibrium);
     }
 
@@ -181,7 +185,10 @@ public final class ParcelAscent implements Serializable {
     public Answer<UpdraftBound> updraftBound() {
         return isComplete
                 ? Answer.known(UpdraftBound.ofEnergy(energyJPerKg))
-                : Answer.notKnown("the energy of the parcel is known up to " + top + " only");
+                : Answer.notKnown(
+                        "the energy of the parcel is known up to "
+                                + Hectopascals.of(top)
+                                + " only");
     }
 
     /**

@@ -68,7 +68,8 @@ public final class Parcels {
     public static Answer<AirState> surface(Atmosphere air, StaticPressure surface) {
         return air.covers(surface.inPascals())
                 ? level(air, surface.inPascals())
-                : Answer.notKnown("the air is not known at the surface, " + surface);
+                : Answer.notKnown(
+                        "the air is not known at the surface, " + Hectopascals.of(surface));
     }
 
     private static StaticPressure lowest(Atmosphere air) {
@@ -79,7 +80,8 @@ public final class Parcels {
         AirState parcel = air.at(StaticPressure.ofPascals(pressurePa));
         return parcel.isHumidityKnown()
                 ? Answer.known(parcel)
-                : Answer.notKnown("the humidity is not known at " + parcel.staticPressure());
+                : Answer.notKnown(
+                        "the humidity is not known at " + Hectopascals.of(parcel.staticPressure()));
     }
 
     /**
@@ -102,7 +104,7 @@ public final class Parcels {
         double topPa = bottomPa - DEPTH.check(depthPa);
         if (!air.covers(topPa) || !air.covers(bottomPa)) {
             return Answer.notKnown(
-                    "the air is not known all the way from " + bottomPa + " to " + topPa + " Pa");
+                    "the air is not known all the way " + Hectopascals.between(bottomPa, topPa));
         }
         double[] marks = marks(air, bottomPa, topPa);
         double ratio =
@@ -113,11 +115,8 @@ public final class Parcels {
                                         + missing(air.vapourPressure(p)));
         if (Double.isNaN(ratio)) {
             return Answer.notKnown(
-                    "the humidity is not known all the way from "
-                            + bottomPa
-                            + " to "
-                            + topPa
-                            + " Pa");
+                    "the humidity is not known all the way "
+                            + Hectopascals.between(bottomPa, topPa));
         }
         double thetaK =
                 mean(
@@ -186,7 +185,7 @@ public final class Parcels {
         double topPa = bottomPa - DEPTH.check(depthPa);
         if (!air.covers(topPa) || !air.covers(bottomPa)) {
             return Answer.notKnown(
-                    "the air is not known all the way from " + bottomPa + " to " + topPa + " Pa");
+                    "the air is not known all the way " + Hectopascals.between(bottomPa, topPa));
         }
         Answer<AirState> best = Answer.notKnown("no level of the layer has a condensation level");
         double warmest = Double.NEGATIVE_INFINITY;

@@ -116,7 +116,7 @@ public final class SeatBeltAdvice implements Serializable {
         return with(
                 "convective cloud",
                 cloud,
-                "any of the levels in it",
+                "threshold, any of the levels in the cloud",
                 found -> outcome(found.overlaps(lowest, highest)),
                 found ->
                         format("%.0f ft", found.base().inFeet())

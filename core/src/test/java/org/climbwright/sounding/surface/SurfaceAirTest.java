@@ -183,10 +183,10 @@ class SurfaceAirTest {
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> report.joinedWith(sounding, elevation))
                     .withMessageMatching(
-                            "a level of lower pressure than 1001\\d\\d\\.\\d+ Pa .* at the"
-                                + " aerodrome must be above its elevation of 100\\.0 m .*, but is a"
-                                + " level of 100000\\.0 Pa .*, 100\\.0 m .*: not the same"
-                                + " elevation, or not the same weather");
+                            "a level of lower pressure than 1001\\.\\d\\d hPa at the aerodrome"
+                                    + " must be above its elevation of 100 m, but is a level of"
+                                    + " 1000\\.00 hPa, 100 m, 18\\.0 °C: not the same elevation, or"
+                                    + " not the same weather");
         }
 
         @Test

@@ -33,7 +33,7 @@ class ParcelAscentTest {
         assertThat(ParcelAscent.of(AIR, unknown).reason().orElseThrow())
                 .startsWith("the humidity of the parcel at ");
         assertThat(Parcels.mixedLayer(dry, 5000.0).reason().orElseThrow())
-                .startsWith("the humidity is not known all the way");
+                .matches("the humidity is not known all the way from \\d+\\.\\d to \\d+\\.\\d hPa");
         assertThat(Parcels.mostUnstable(dry, 5000.0).isKnown()).isFalse();
     }
 
@@ -44,8 +44,7 @@ class ParcelAscentTest {
         Answer<ParcelAscent> answer = surfaceAscent(low);
         assertThat(answer.isKnown()).isFalse();
         assertThat(answer.reason().orElseThrow())
-                .startsWith("the humidity of the air is not known at 69")
-                .endsWith("where it matters");
+                .isEqualTo("the humidity of the air is not known at 700.0 hPa, where it matters");
         InventedAir high = new InventedAir(18.0, 0.7, 30000.0, 6000.0);
         assertThat(surfaceAscent(high).orElseThrow().energyJPerKg())
                 .isCloseTo(
@@ -63,7 +62,7 @@ class ParcelAscentTest {
         assertThat(ascent.inhibitionJPerKg()).isEmpty();
         assertThat(ascent.updraftBound().orElseThrow().atMostInMetresPerSecond()).isZero();
         assertThat(ascent.cloud().reason().orElseThrow())
-                .startsWith("the parcel rises by itself nowhere up to ");
+                .matches("the parcel rises by itself nowhere up to \\d+\\.\\d hPa");
     }
 
     @Test
@@ -107,7 +106,7 @@ class ParcelAscentTest {
         assertThat(whole.isEnergyComplete()).isTrue();
         assertThat(cut.energyJPerKg()).isBetween(1.0, whole.energyJPerKg());
         assertThat(cut.equilibriumLevel().reason().orElseThrow())
-                .startsWith("the parcel still rises by itself at ");
+                .isEqualTo("the parcel still rises by itself at 500.0 hPa, the top");
         assertThat(cut.updraftBound().isKnown()).isFalse();
         assertThat(cut.cloud().isKnown()).isFalse();
         assertThat(cut).asString().contains("at least");

@@ -57,6 +57,10 @@ class SeatBeltAdviceTest {
                                 + " 2025: not reached); energy of a lifted parcel, CAPE: ")
                 .contains("vertical wind shear: not known, no wind was observed")
                 .endsWith("the crew and the operator's procedures decide.");
+        assertThat(NOTHING_YET.withCloud(unknown("no ascent")).evidence().get(0).inWords())
+                .isEqualTo(
+                        "convective cloud: not known, no ascent (threshold, any of the levels in"
+                                + " the cloud: not known whether it is reached)");
         assertThat(NOTHING_YET.evidence()).isEmpty();
     }
 

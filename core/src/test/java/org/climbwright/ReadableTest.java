@@ -8,8 +8,11 @@ import org.climbwright.airspeed.Airspeeds;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.AltitudeDatum;
 import org.climbwright.atmosphere.Atmosphere;
+import org.climbwright.atmosphere.TemperatureProfile;
 import org.climbwright.atmosphere.altimetry.AltimeterError;
+import org.climbwright.cabin.CabinRateLimits;
 import org.climbwright.cabin.CabinState;
+import org.climbwright.cabin.DifferentialLimits;
 import org.climbwright.gradient.leveling.LevelOffLead;
 import org.climbwright.gradient.leveling.LevelOffPlan;
 import org.climbwright.gradient.leveling.LevelOffRule;
@@ -24,6 +27,7 @@ import org.climbwright.icing.VisibleMoisture;
 import org.climbwright.icing.potential.FreezingLevels;
 import org.climbwright.path.ClimbState;
 import org.climbwright.profile.ProfileEvent;
+import org.climbwright.quantity.ModelRange;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.CabinAltitude;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -34,10 +38,12 @@ import org.climbwright.quantity.speed.CabinAltitudeRate;
 import org.climbwright.quantity.speed.Mach;
 import org.climbwright.quantity.speed.PressureAltitudeRate;
 import org.climbwright.quantity.temperature.IsaDeviation;
+import org.climbwright.quantity.temperature.IsaDeviationAtAltitude;
 import org.climbwright.quantity.temperature.StaticAirTemperature;
 import org.climbwright.quantity.temperature.TotalAirTemperature;
 import org.climbwright.sounding.Inversion;
 import org.climbwright.sounding.IsothermCrossing;
+import org.climbwright.sounding.SoundingLevel;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -210,14 +216,17 @@ class ReadableTest {
         }
 
         @Test
-        @DisplayName("a period tells by when on, and when off")
+        @DisplayName("a period tells by when on, and before when never off")
         void period() {
-            assertThat(period).hasToString("on by 9000 ft, off at 12000 ft, for 110.0 s");
+            assertThat(period)
+                    .hasToString(
+                            "on by 9000 ft pressure altitude, by the rule off not before 12000 ft,"
+                                    + " 110.0 s later");
             ClimbState off = state(120, 280.0);
             assertThat(new ProtectionPeriod(state(10, 0.0), true, off, true, List.of(span)))
                     .hasToString(
-                            "on before the climb begins at 1000 ft, still on at the top, 12000 ft,"
-                                    + " for 280.0 s");
+                            "on before the climb begins at 1000 ft pressure altitude, still on at"
+                                    + " the top, 12000 ft, 280.0 s later");
         }
 
         @Test
@@ -241,6 +250,91 @@ class ReadableTest {
                     .hasToString(
                             "engine: no icing conditions by its rule, which is not \"no icing\","
                                     + " and in part it cannot be told");
+        }
+    }
+
+    @Nested
+    @DisplayName("what is given:")
+    class Given {
+        @Test
+        @DisplayName("a datum tells pressure and altitude")
+        void datum() {
+            assertThat(AltitudeDatum.standard())
+                    .hasToString("1013.25 hPa at geopotential altitude 0 ft");
+        }
+
+        @Test
+        @DisplayName("air tells what it was made of, and where it is a guess")
+        void air() {
+            AltitudeDatum sea = AltitudeDatum.standard();
+            Atmosphere warm =
+                    Atmosphere.withDeviationAtEachAltitude(
+                            IsaDeviationAtAltitude.ofKelvins(10), sea);
+            assertThat(warm)
+                    .hasToString("ICAO standard atmosphere +10.0 K at every geopotential altitude");
+            TemperatureProfile profile =
+                    new TemperatureProfile() {
+                        @Override
+                        public double temperature(double pressurePa) {
+                            return 273.15;
+                        }
+
+                        @Override
+                        public ModelRange range() {
+                            return new ModelRange("static pressure", 5e4, 102000, "Pa", "no more");
+                        }
+                    };
+            String told =
+                    "air of a temperature profile from 1020.00 to 500.00 hPa, 1013.25 hPa at"
+                            + " geopotential altitude 0 ft";
+            Atmosphere observed = Atmosphere.of(profile, sea);
+            assertThat(observed).hasToString(told);
+            // standard at 500 hPa: 252.0 K, by the table of the standard at 5,574 m
+            assertThat(observed.withDeviationCarriedOnAboveTop())
+                    .hasToString(
+                            told
+                                    + ", above 500.00 hPa carried on as the standard atmosphere"
+                                    + " +21.2 K, a guess");
+        }
+
+        @Test
+        @DisplayName("moisture tells its threshold or its bands")
+        void moisture() {
+            VisibleMoisture humid =
+                    VisibleMoisture.ofRelativeHumidity(RelativeHumidity.ofPercent(80));
+            VisibleMoisture icy =
+                    VisibleMoisture.ofRelativeHumidityOverIce(RelativeHumidity.ofPercent(100));
+            assertThat(humid).hasToString("relative humidity over water of 80 % or above");
+            assertThat(IcingRule.engine(humid)).asString().endsWith(", " + humid);
+            assertThat(humid.or(icy))
+                    .hasToString(
+                            humid
+                                    + ", or relative humidity over ice, over water above 0 °C of"
+                                    + " 100 % or above");
+        }
+
+        @Test
+        @DisplayName("a level of an ascent tells what was reported, rounded")
+        void level() {
+            assertThat(SoundingLevel.ofSi(92500.0, 766.3, 276.54999999999995, 274.15, 5.0, -5.0))
+                    .hasToString(
+                            "level of 925.00 hPa, 766 m, 3.4 °C, dew point 1.0 °C, wind from 315°"
+                                    + " true at 13.7 kn");
+        }
+
+        @Test
+        @DisplayName("limits of a cabin tell both ways, and the three differentials")
+        void cabin() {
+            assertThat(CabinRateLimits.ofCommonPractice())
+                    .hasToString("cabin at most 500 ft/min up, 300 ft/min down");
+            assertThat(
+                            new DifferentialLimits(
+                                    DifferentialPressure.ofPoundsPerSquareInch(8.2),
+                                    DifferentialPressure.ofPoundsPerSquareInch(8.6),
+                                    DifferentialPressure.ofPoundsPerSquareInch(-0.5)))
+                    .hasToString(
+                            "differential scheduled up to 8.20 psi, relief at 8.60 psi, negative"
+                                    + " relief at -0.50 psi");
         }
     }
 }

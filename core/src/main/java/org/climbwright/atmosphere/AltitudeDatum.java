@@ -1,6 +1,7 @@
 package org.climbwright.atmosphere;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Objects;
 import org.climbwright.quantity.altitude.GeopotentialAltitude;
 import org.climbwright.quantity.pressure.AltimeterSetting;
@@ -43,5 +44,19 @@ public record AltitudeDatum(StaticPressure pressure, GeopotentialAltitude altitu
      */
     public static AltitudeDatum standard() {
         return onQnh(AltimeterSetting.standard());
+    }
+
+    /**
+     * Returns the datum for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "%.2f hPa at geopotential altitude %.0f ft",
+                pressure.inHectopascals(),
+                altitude.inFeet());
     }
 }

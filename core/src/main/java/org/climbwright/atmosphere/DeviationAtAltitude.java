@@ -1,5 +1,6 @@
 package org.climbwright.atmosphere;
 
+import java.util.Locale;
 import org.climbwright.quantity.ModelRange;
 
 /**
@@ -7,13 +8,15 @@ import org.climbwright.quantity.ModelRange;
  * at the altitudes of the standard atmosphere, and at other pressures.
  */
 final class DeviationAtAltitude implements Atmosphere {
+    private final double deviationK;
     private final LayeredAir layers;
     private final ModelRange range;
 
     DeviationAtAltitude(double deviationK, AltitudeDatum datum) {
+        this.deviationK = Deviation.RANGE.check(deviationK);
         layers =
                 LayeredAir.warmerBy(
-                        Deviation.RANGE.check(deviationK),
+                        deviationK,
                         datum.pressure().inPascals(),
                         LayeredAir.ALTITUDE.check(datum.altitude().inMetres()));
         range =
@@ -56,5 +59,18 @@ final class DeviationAtAltitude implements Atmosphere {
     @Override
     public double[] bendsPa() {
         return layers.bendsPa();
+    }
+
+    /**
+     * Returns the atmosphere for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "ICAO standard atmosphere %+.1f K at every geopotential altitude",
+                deviationK);
     }
 }

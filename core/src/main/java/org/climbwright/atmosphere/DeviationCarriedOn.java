@@ -1,6 +1,7 @@
 package org.climbwright.atmosphere;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.stream.DoubleStream;
 import org.climbwright.quantity.ModelRange;
 
@@ -62,5 +63,20 @@ final class DeviationCarriedOn implements Atmosphere {
                         DoubleStream.concat(Arrays.stream(air.bendsPa()), DoubleStream.of(topPa)),
                         above)
                 .toArray();
+    }
+
+    /**
+     * Returns the atmosphere for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "%s, above %.2f hPa carried on as the standard atmosphere %+.1f K, a guess",
+                air,
+                topPa / 100.0,
+                deviationK);
     }
 }

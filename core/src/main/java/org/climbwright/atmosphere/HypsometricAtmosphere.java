@@ -3,6 +3,7 @@ package org.climbwright.atmosphere;
 import static org.climbwright.atmosphere.IcaoConstants.GAS_CONSTANT_J_PER_KG_K;
 import static org.climbwright.atmosphere.IcaoConstants.GRAVITY_MPS2;
 
+import java.util.Locale;
 import org.climbwright.numeric.Quadrature;
 import org.climbwright.quantity.ModelRange;
 
@@ -15,6 +16,7 @@ final class HypsometricAtmosphere implements Atmosphere {
     private static final double STEP = 0.01;
 
     private final TemperatureProfile profile;
+    private final AltitudeDatum datum;
     private final ModelRange range;
     private final double lnBottom;
     private final double step;
@@ -22,6 +24,7 @@ final class HypsometricAtmosphere implements Atmosphere {
 
     HypsometricAtmosphere(TemperatureProfile profile, AltitudeDatum datum) {
         this.profile = profile;
+        this.datum = datum;
         this.range = profile.range();
         this.lnBottom = StrictMath.log(range.highest());
         double depth = lnBottom - StrictMath.log(range.lowest());
@@ -93,5 +96,20 @@ final class HypsometricAtmosphere implements Atmosphere {
         double pressurePa = StrictMath.exp(lnBottom - depth);
         // exp(log p) may miss an end of the range by an ulp
         return Math.max(range.lowest(), Math.min(range.highest(), pressurePa));
+    }
+
+    /**
+     * Returns the atmosphere for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "air of a temperature profile from %.2f to %.2f hPa, %s",
+                range.highest() / 100.0,
+                range.lowest() / 100.0,
+                datum);
     }
 }

@@ -1,6 +1,7 @@
 package org.climbwright.cabin;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Objects;
 import org.climbwright.quantity.speed.CabinAltitudeRate;
 
@@ -41,5 +42,19 @@ public record CabinRateLimits(CabinAltitudeRate up, CabinAltitudeRate down)
     public static CabinRateLimits ofCommonPractice() {
         return new CabinRateLimits(
                 CabinAltitudeRate.ofFeetPerMinute(500), CabinAltitudeRate.ofFeetPerMinute(300));
+    }
+
+    /**
+     * Returns the limits for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "cabin at most %.0f ft/min up, %.0f ft/min down",
+                up.inFeetPerMinute(),
+                down.inFeetPerMinute());
     }
 }

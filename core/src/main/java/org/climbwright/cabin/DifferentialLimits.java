@@ -1,6 +1,7 @@
 package org.climbwright.cabin;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Objects;
 import org.climbwright.quantity.pressure.DifferentialPressure;
 
@@ -45,5 +46,21 @@ public record DifferentialLimits(
                             + " and "
                             + negativeRelief.text());
         }
+    }
+
+    /**
+     * Returns the limits for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "differential scheduled up to %.2f psi, relief at %.2f psi, negative relief at %.2f"
+                        + " psi",
+                scheduled.inPoundsPerSquareInch(),
+                relief.inPoundsPerSquareInch(),
+                negativeRelief.inPoundsPerSquareInch());
     }
 }

@@ -48,4 +48,9 @@ record EitherMoisture(VisibleMoisture one, VisibleMoisture other) implements Vis
                 .distinct()
                 .collect(Collectors.joining("; "));
     }
+
+    @Override
+    public String toString() {
+        return one + ", or " + other;
+    }
 }

@@ -77,4 +77,13 @@ record MoistureByHumidity(RelativeHumidity least, Phase phase) implements Visibl
                 100.0 * found.getMax(),
                 least.inPercent());
     }
+
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "relative humidity %s of %.0f %% or above",
+                phase.words,
+                least.inPercent());
+    }
 }

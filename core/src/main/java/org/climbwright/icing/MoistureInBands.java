@@ -40,4 +40,10 @@ record MoistureInBands(List<MoistureBand> bands) implements VisibleMoisture {
                 ? "outside the bands of moisture that were stated"
                 : met + " as stated";
     }
+
+    @Override
+    public String toString() {
+        return bands.stream().map(MoistureBand::words).collect(Collectors.joining(" and "))
+                + " as stated";
+    }
 }

@@ -1,6 +1,7 @@
 package org.climbwright.sounding;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,6 +22,8 @@ import org.climbwright.quantity.temperature.StaticAirTemperature;
  */
 public final class SoundingLevel implements Serializable {
     private static final long serialVersionUID = 1L;
+
+    private static final double ICE_POINT_K = 273.15;
 
     private final double pressurePa;
     private final double geopotentialAltitudeM;
@@ -241,14 +244,19 @@ public final class SoundingLevel implements Serializable {
     @Override
     public String toString() {
         return Stream.of(
-                        staticPressure(),
-                        geopotentialAltitude(),
-                        staticAirTemperature(),
-                        dewPoint().map(dewPoint -> "dew point " + dewPoint),
-                        wind())
+                        told("%.2f hPa", pressurePa / 100.0),
+                        told("%.0f m", geopotentialAltitudeM),
+                        told("%.1f °C", temperatureK - ICE_POINT_K),
+                        told("dew point %.1f °C", dewPointK - ICE_POINT_K),
+                        wind().map(Wind::toString))
                 .flatMap(Optional::stream)
-                .map(Object::toString)
                 .collect(Collectors.joining(", ", "level of ", ""));
+    }
+
+    private static Optional<String> told(String pattern, double figure) {
+        return Double.isNaN(figure)
+                ? Optional.empty()
+                : Optional.of(String.format(Locale.ROOT, pattern, figure));
     }
 
     private Object readResolve() {

@@ -1,6 +1,7 @@
 package org.climbwright.atmosphere.wind;
 
 import java.io.Serializable;
+import java.util.Locale;
 import org.climbwright.quantity.path.TrueDirection;
 import org.climbwright.quantity.speed.AlongTrackWind;
 import org.climbwright.quantity.speed.WindSpeed;
@@ -157,7 +158,13 @@ public final class Wind implements Serializable {
      */
     @Override
     public String toString() {
-        return "wind from " + direction() + " at " + speed();
+        return eastwardMps == 0.0 && northwardMps == 0.0
+                ? "calm"
+                : String.format(
+                        Locale.ROOT,
+                        "wind from %.0f° true at %.1f kn",
+                        direction().inDegrees(),
+                        speed().inKnots());
     }
 
     private Object readResolve() {

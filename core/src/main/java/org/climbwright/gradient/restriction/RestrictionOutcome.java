@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.gradient.ClimbGradient;
@@ -360,6 +361,7 @@ public final class RestrictionOutcome implements Serializable {
      */
     @Override
     public String toString() {
-        return restriction.where() + " " + verdict() + ": " + String.join("; ", reasons);
+        String verdict = verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return restriction.where() + " " + verdict + ": " + String.join("; ", reasons);
     }
 }

@@ -1,6 +1,7 @@
 package org.climbwright.performance.ceiling;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -108,11 +109,13 @@ public final class LevelLimit implements Serializable {
      */
     @Override
     public String toString() {
-        return kind
-                + " "
-                + standing
-                + level().map(at -> " " + at.text()).orElse("")
-                + ": "
-                + reason;
+        String where =
+                level().map(at -> String.format(Locale.ROOT, "%.0f ft", at.inFeet()))
+                        .orElse(inWords(standing));
+        return inWords(kind) + " " + where + ": " + reason;
+    }
+
+    private static String inWords(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -2,7 +2,9 @@ package org.climbwright.performance.ceiling;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.climbwright.path.Side;
 import org.climbwright.performance.AeroplaneLimits;
 import org.climbwright.performance.ClimbConditions;
@@ -167,5 +169,26 @@ public record MaximumLevel(List<LevelLimit> parts) implements Serializable {
      */
     public boolean isComplete() {
         return parts.stream().noneMatch(part -> part.standing() == Standing.NOT_KNOWN);
+    }
+
+    /**
+     * Returns the level and what limits for reading.
+     *
+     * @return a text; may change between versions
+     */
+    @Override
+    public String toString() {
+        String highest =
+                level().map(level -> String.format(Locale.ROOT, "%.0f ft", level.inFeet()))
+                        .orElse(limiting().isPresent() ? "below the start" : "not known");
+        return parts.stream()
+                .map(LevelLimit::toString)
+                .collect(
+                        Collectors.joining(
+                                "; ",
+                                "maximum level "
+                                        + highest
+                                        + (isComplete() ? ": " : " by the limits that are known: "),
+                                ""));
     }
 }

@@ -126,6 +126,7 @@ class RestrictionsTest {
                 outcome(windTo, STANDARD, atOrAbove("A", milesAt(80), level(75)));
         assertThat(known.verdict()).isEqualTo(Verdict.MET);
         assertThat(known.altitudeMargin().orElseThrow().inFeet()).isCloseTo(500, within(1e-5));
+        assertThat(known.toString()).startsWith("A at ").contains(" NM met: ");
         Restrictions far =
                 Restrictions.along(
                         windTo, STANDARD, List.of(atOrAbove("A", milesAt(210), level(100))));

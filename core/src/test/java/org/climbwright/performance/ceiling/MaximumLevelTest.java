@@ -100,7 +100,11 @@ class MaximumLevelTest {
         }
         assertThat(heavy.level().orElseThrow()).isLessThan(light.level().orElseThrow());
         assertThat(light.parts()).hasSize(3);
-        assertThat(light.parts().toString()).contains("CERTIFIED_CEILING FOUND 41000 ft");
+        assertThat(light.parts().toString()).contains("certified ceiling 41000 ft: ");
+        assertThat(light.toString())
+                .matches("maximum level \\d{5} ft: certified ceiling 41000 ft: .*; thrust .*")
+                .doesNotContain("_")
+                .doesNotContain("[");
     }
 
     @Test
@@ -117,6 +121,8 @@ class MaximumLevelTest {
         assertThat(maximum.part(Kind.BUFFET).level()).isEmpty();
         assertThat(maximum.part(Kind.CERTIFIED_CEILING).reason())
                 .isEqualTo("no certified ceiling was given for the aeroplane");
+        assertThat(maximum.toString())
+                .contains(" ft by the limits that are known: certified ceiling not known: no");
         assertThat(maximum.limiting().orElseThrow().kind()).isEqualTo(Kind.THRUST);
         assertThatThrownBy(() -> maximum.part(Kind.NET_GRADIENT))
                 .isInstanceOf(IllegalArgumentException.class);
@@ -128,6 +134,9 @@ class MaximumLevelTest {
         MaximumLevel maximum = of(TWIN.withMass(Mass.ofKilograms(300000)));
         LevelLimit thrust = maximum.part(Kind.THRUST);
         assertThat(thrust.standing()).isEqualTo(Standing.BELOW_THE_START);
+        assertThat(maximum.toString())
+                .startsWith("maximum level below the start")
+                .contains("; thrust below the start: ");
         assertThat(thrust.reason())
                 .startsWith("there is less than a rate of climb of 300 ft/min already at 3000 ft");
         assertThat(maximum.limiting()).contains(thrust);

@@ -1,7 +1,9 @@
 package org.climbwright.examples.briefing;
 
 import java.util.Locale;
+import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.gradient.restriction.Level;
+import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.unit.UnitScale;
 
 /** What an altimeter shows, in a few characters. */
@@ -10,6 +12,11 @@ final class AltimeterText {
     private static final double WHOLE_FT = 0.5;
 
     private AltimeterText() {}
+
+    /** What it shows at a pressure altitude of a climb. */
+    static String of(PressureAltitude altitude, ClimbBriefing briefing) {
+        return of(briefing.reading(altitude));
+    }
 
     /** Feet on QNH, a flight level where it is a whole one, otherwise feet on 1013.25 hPa. */
     static String of(Level level) {

@@ -52,8 +52,8 @@ final class JsonAir {
     }
 
     private void write(Inversion inversion) {
-        json.number("baseFt", inversion.base().pressureAltitude().inFeet());
-        json.number("topFt", inversion.top().pressureAltitude().inFeet());
+        json.number("basePressureAltitudeFt", inversion.base().pressureAltitude().inFeet());
+        json.number("topPressureAltitudeFt", inversion.top().pressureAltitude().inFeet());
         json.number("warmerK", inversion.rise().inKelvins());
     }
 

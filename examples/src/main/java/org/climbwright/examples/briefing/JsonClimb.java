@@ -66,6 +66,7 @@ final class JsonClimb {
 
     private void writeTop(ClimbState top) {
         json.number("pressureAltitudeFt", top.pressureAltitude().inFeet());
+        json.text("altitudeText", AltimeterText.of(top.pressureAltitude(), briefing));
         json.number("timeS", top.timeS());
         json.number("distanceNm", top.distance().map(GroundDistance::inNauticalMiles));
         json.number("fuelKg", briefing.fuelTo(top).map(Mass::inKilograms));
@@ -76,7 +77,7 @@ final class JsonClimb {
     /** With the rate on both sides, where it jumps. */
     private void write(Happening happening) {
         ClimbState state = happening.state();
-        json.text("kind", Words.of(happening.event().kind()));
+        json.text("kind", ConstantInWords.of(happening.event().kind()));
         json.text("text", happening.event().text());
         json.number("pressureAltitudeFt", state.pressureAltitude().inFeet());
         json.number("timeS", state.timeS());
@@ -165,6 +166,10 @@ final class JsonClimb {
     /** A column for each figure, so that a point of the climb is one index. */
     private void writePath(List<ClimbState> along) {
         writeWay(along);
+        json.textColumn(
+                "altitudeText",
+                along,
+                state -> AltimeterText.of(state.pressureAltitude(), briefing));
         json.column(
                 "altitudeOnQnhFt",
                 along,

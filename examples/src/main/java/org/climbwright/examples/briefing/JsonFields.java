@@ -121,6 +121,11 @@ final class JsonFields {
         write(json::writeEndArray);
     }
 
+    /** A column of texts. */
+    <T> void textColumn(String field, List<T> elements, Function<T, String> text) {
+        texts(field, elements.stream().map(text).toList());
+    }
+
     private void number(double value) {
         write(() -> json.writeNumber(new BigDecimal(FullNumber.of(value))));
     }

@@ -30,6 +30,7 @@ import org.climbwright.path.ClimbState;
 import org.climbwright.path.Side;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.GeometricAltitude;
+import org.climbwright.quantity.altitude.PressureAltitude;
 import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.speed.AirspeedDifference;
 import org.climbwright.quantity.speed.PressureAltitudeRate;
@@ -83,10 +84,12 @@ final class JsonQuestions {
 
     private void write(Advised advised) {
         IcingSpan span = advised.span();
-        json.text("part", Words.of(span.part()));
+        json.text("part", ConstantInWords.of(span.part()));
         json.text("rule", advised.advice().plan().rule().basis());
         json.number("fromFt", span.bottom().inFeet());
+        json.text("fromAltitudeText", AltimeterText.of(span.bottom(), briefing));
         json.number("toFt", span.top().inFeet());
+        json.text("toAltitudeText", AltimeterText.of(span.top(), briefing));
         json.number("entryTimeS", span.entry().timeS());
         json.number("exitTimeS", span.exit().timeS());
         json.number("entryDistanceNm", miles(span.entry()));
@@ -95,11 +98,13 @@ final class JsonQuestions {
             // of spans that are too close together to switch off between, the same for all
             ProtectionPeriod period = advised.advice().period(span);
             writeOnBy(period.isOnBeforeClimb() ? Optional.empty() : Optional.of(period.on()));
-            json.number(
-                    "protectionOffAfterFt",
-                    period.isOnAtTop()
-                            ? Optional.empty()
-                            : Optional.of(period.off().pressureAltitude().inFeet()));
+            Optional<PressureAltitude> off =
+                    Optional.of(period.off().pressureAltitude())
+                            .filter(level -> !period.isOnAtTop());
+            json.number("protectionOffAfterFt", off.map(PressureAltitude::inFeet));
+            json.text(
+                    "protectionOffAfterAltitudeText",
+                    off.map(level -> AltimeterText.of(level, briefing)));
         } else { // if there are conditions, by when
             writeOnBy(span.onBy(briefing.path(), advised.advice().plan().lead()));
         }
@@ -110,6 +115,9 @@ final class JsonQuestions {
 
     private void writeOnBy(Optional<ClimbState> onBy) {
         json.number("protectionOnByFt", onBy.map(state -> state.pressureAltitude().inFeet()));
+        json.text(
+                "protectionOnByAltitudeText",
+                onBy.map(state -> AltimeterText.of(state.pressureAltitude(), briefing)));
         json.number("protectionOnByTimeS", onBy.map(ClimbState::timeS));
         json.number("protectionOnByDistanceNm", onBy.flatMap(JsonQuestions::miles));
         json.flag("protectionOnBeforeClimb", onBy.isEmpty());
@@ -135,14 +143,16 @@ final class JsonQuestions {
     }
 
     private void write(CloudSpan cloud) {
-        json.number("baseFt", cloud.base().inFeet());
-        json.number("topFt", cloud.top().inFeet());
+        json.number("basePressureAltitudeFt", cloud.base().inFeet());
+        json.number("topPressureAltitudeFt", cloud.top().inFeet());
         json.text("basis", cloud.basis());
     }
 
     private void write(TurbulenceBriefing.Span span) {
         json.number("fromFt", span.entry().pressureAltitude().inFeet());
+        json.text("fromAltitudeText", AltimeterText.of(span.entry().pressureAltitude(), briefing));
         json.number("toFt", span.exit().pressureAltitude().inFeet());
+        json.text("toAltitudeText", AltimeterText.of(span.exit().pressureAltitude(), briefing));
         json.number("entryTimeS", span.entry().timeS());
         json.number("exitTimeS", span.exit().timeS());
         json.number("entryDistanceNm", miles(span.entry()));
@@ -160,7 +170,7 @@ final class JsonQuestions {
         // the most that is scheduled; where the relief valve opens is another number
         json.number("maxDifferentialPsi", plan.limits().scheduled().inPoundsPerSquareInch());
         json.number("reliefDifferentialPsi", plan.limits().relief().inPoundsPerSquareInch());
-        json.text("boundBy", Words.of(check.boundBy()));
+        json.text("boundBy", ConstantInWords.of(check.boundBy()));
     }
 
     private void write(RestrictionOutcome outcome) {
@@ -176,6 +186,7 @@ final class JsonQuestions {
         json.number("lowerPressureAltitudeFt", bound(restriction, AltitudeRestriction::lower));
         json.number("upperPressureAltitudeFt", bound(restriction, AltitudeRestriction::upper));
         json.number("predictedFt", outcome.reading().map(Level::inFeet));
+        json.text("predictedText", outcome.reading().map(AltimeterText::of));
         json.number("marginFt", outcome.altitudeMargin().map(AltitudeChange::inFeet));
         json.number("marginKn", outcome.speedMargin().map(AirspeedDifference::inKnots));
         json.number(
@@ -186,7 +197,7 @@ final class JsonQuestions {
                 outcome.required()
                         .flatMap(ClimbRequirement::instrumentRate)
                         .map(PressureAltitudeRate::inFeetPerMinute));
-        json.text("verdict", Words.of(outcome.verdict()));
+        json.text("verdict", ConstantInWords.of(outcome.verdict()));
         json.texts("reasons", outcome.reasons());
     }
 
@@ -212,7 +223,7 @@ final class JsonQuestions {
 
     private void write(CloudTop top) {
         CloudAhead cloud = briefing.plan().cloud().orElseThrow().cloud();
-        json.text("answer", Words.of(top.answer()));
+        json.text("answer", ConstantInWords.of(top.answer()));
         json.number("nearEdgeMarginFt", top.nearEdge().map(margin -> margin.asGiven().inFeet()));
         json.number("nearEdgeLeastMarginFt", top.nearEdge().map(margin -> margin.least().inFeet()));
         json.number("overCloudMarginFt", top.overCloud().map(margin -> margin.asGiven().inFeet()));
@@ -221,8 +232,8 @@ final class JsonQuestions {
         json.texts("reasons", top.reasons());
         json.number("nearEdgeNm", cloud.nearEdge().inNauticalMiles());
         json.number("farEdgeNm", cloud.farEdge().inNauticalMiles());
-        json.number("baseFt", level(cloud.base()));
-        json.number("topFt", level(cloud.top()));
+        json.number("basePressureAltitudeFt", level(cloud.base()));
+        json.number("topPressureAltitudeFt", level(cloud.top()));
     }
 
     /** The pressure altitude of a true one; not known outside the sounding. */

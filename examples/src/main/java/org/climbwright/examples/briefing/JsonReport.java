@@ -13,6 +13,7 @@ import org.climbwright.briefing.Expectation;
 import org.climbwright.briefing.plan.ClimbPlan;
 import org.climbwright.briefing.plan.ScheduledSpeeds;
 import org.climbwright.cabin.CabinState;
+import org.climbwright.gradient.restriction.Level;
 import org.climbwright.path.ClimbState;
 import org.climbwright.quantity.path.GroundDistance;
 import org.climbwright.quantity.path.Mass;
@@ -93,6 +94,7 @@ public final class JsonReport {
                 fields -> {
                     json.number("limitKn", speeds.limit().inKnots());
                     json.number("limitBelowFt", speeds.limitBelow().inFeet());
+                    json.text("limitBelowText", AltimeterText.of(Level.of(speeds.limitBelow())));
                     json.number("calibratedAirspeedKn", speeds.calibratedAirspeed().inKnots());
                     json.number("mach", speeds.mach().number());
                 });
@@ -100,7 +102,7 @@ public final class JsonReport {
 
     private void write(Expectation item) {
         json.number("number", item.number());
-        json.text("kind", Words.of(item.kind()));
+        json.text("kind", ConstantInWords.of(item.kind()));
         json.text("what", item.what());
         writePoint(item.at());
         json.object("latest", item.latest(), this::writePoint);
@@ -127,7 +129,7 @@ public final class JsonReport {
     /** Where and when, and what the altimeter shows there. */
     private void writePoint(ClimbState state) {
         json.number("pressureAltitudeFt", state.pressureAltitude().inFeet());
-        json.text("altitudeText", AltimeterText.of(briefing.reading(state.pressureAltitude())));
+        json.text("altitudeText", AltimeterText.of(state.pressureAltitude(), briefing));
         json.number("timeS", state.timeS());
         json.number("distanceNm", state.distance().map(GroundDistance::inNauticalMiles));
     }

@@ -14,11 +14,14 @@ final class TextCabin {
         UnitSet units = page.units();
         CabinPlan plan = cabin.expected().plan();
         page.line("CABIN CHECKS, %s", plan.schedule().inWords());
-        page.line(
-                "  from %s pressure altitude with %s on the ground, landing field at %s",
-                page.altitude(plan.departure()),
-                stated(units, plan.prePressurisation()),
-                page.altitude(plan.landing()));
+        page.paragraph(
+                "  ",
+                TextPage.format(
+                        "from %s pressure altitude with %s on the ground, landing field at %s"
+                                + " pressure altitude",
+                        page.altitude(plan.departure()),
+                        stated(units, plan.prePressurisation()),
+                        page.altitude(plan.landing())));
         table(units, cabin).write(page, cabin.checks());
         CabinState settled = cabin.expected().settled();
         page.paragraph(

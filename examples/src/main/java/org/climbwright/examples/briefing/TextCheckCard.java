@@ -26,9 +26,7 @@ final class TextCheckCard {
                         12,
                         "on the",
                         "altimeter",
-                        point ->
-                                AltimeterText.of(
-                                        briefing.reading(point.state().pressureAltitude()), units))
+                        point -> page.onAltimeter(point.state().pressureAltitude()))
                 .column(7, "", "min:s", point -> TextPage.minutes(point.state().timeS()))
                 .column(6, "±", "min:s", TextCheckCard::tolerance)
                 .column(

@@ -14,7 +14,7 @@ final class TextCloudTop {
                     case TOPS_BY_LESS -> "topped by less than the clearance given";
                     case DOES_NOT_TOP -> "not topped";
                     case CANNOT_BE_TOLD -> "cannot be told";
-                    case NO_VERDICT -> "no clearance given: margins and no verdict";
+                    case NO_VERDICT -> "no clearance given: margins and no answer";
                 });
         top.reasons().forEach(reason -> page.paragraph("  ", reason + "."));
         page.blank();

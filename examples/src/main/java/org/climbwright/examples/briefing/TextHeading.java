@@ -3,6 +3,7 @@ package org.climbwright.examples.briefing;
 import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.briefing.plan.ClimbPlan;
 import org.climbwright.briefing.plan.ScheduledSpeeds;
+import org.climbwright.gradient.restriction.Level;
 import org.climbwright.path.ClimbState;
 import org.climbwright.quantity.speed.CalibratedAirspeed;
 
@@ -26,15 +27,17 @@ final class TextHeading {
                 page.altitude(plan.level()), plan.track().text(), plan.mass().text());
         ScheduledSpeeds speeds = plan.speeds();
         page.line(
-                "Speeds    %s below %s on QNH, then %s, then %s",
+                "Speeds    %s below %s, then %s, then %s",
                 stated(page, speeds.limit()),
-                units.altitude().text(speeds.limitBelow().inMetres()),
+                AltimeterText.of(Level.of(speeds.limitBelow()), units),
                 stated(page, speeds.calibratedAirspeed()),
                 speeds.mach().text());
         page.paragraph("", "Air       observed sounding " + air);
         if (units == UnitSet.METRIC) {
-            page.line(
-                    "Units     metric; sentences keep the units of clearances, rules and the plan");
+            page.paragraph(
+                    "",
+                    "Units     metric in columns and headings; sentences and the names of what"
+                            + " happens keep feet, knots, nautical miles and psi");
         }
         page.blank();
         writeTop(page, briefing);
@@ -49,7 +52,7 @@ final class TextHeading {
         UnitSet units = page.units();
         page.line(
                 "Top       %s after %s%s%s: %s",
-                page.altitude(top.pressureAltitude()),
+                page.onAltimeter(top.pressureAltitude()),
                 TextPage.minutes(top.timeS()),
                 top.distance()
                         .map(way -> " and " + units.distance().text(way.inMetres()))

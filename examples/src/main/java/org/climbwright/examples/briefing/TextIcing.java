@@ -49,8 +49,8 @@ final class TextIcing {
     private void describe(IcingSpan span) {
         page.line(
                 "  %s to %s, %s to %s: %s",
-                page.units().altitude().number(span.bottom().inMetres()),
-                page.altitude(span.top()),
+                page.onAltimeter(span.bottom()),
+                page.onAltimeter(span.top()),
                 TextPage.minutes(span.entry().timeS()),
                 TextPage.minutes(span.exit().timeS()),
                 switch (span.answer()) {
@@ -77,7 +77,7 @@ final class TextIcing {
     }
 
     private static String method(ProtectionPlan plan) {
-        return plan.method() == ProtectionMethod.ANTI_ICE ? "anti-ice" : "de-icing";
+        return plan.method() == ProtectionMethod.ANTI_ICE ? "anti-ice" : "de-ice";
     }
 
     private void describe(ProtectionPeriod period, ProtectionPlan plan) {
@@ -98,7 +98,7 @@ final class TextIcing {
                 .append(
                         period.isOnAtTop()
                                 ? "still on where the climb ends"
-                                : "by the rule off after " + page.at(period.off()));
+                                : "off by the rule not before " + page.at(period.off()));
         if (period.goesOnAboveConditions()) {
             text.append(
                     ", beyond the conditions where it cannot be told or is colder than the rule");

@@ -3,6 +3,7 @@ package org.climbwright.examples.briefing;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
+import org.climbwright.briefing.ClimbBriefing;
 import org.climbwright.path.ClimbState;
 import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -16,9 +17,11 @@ final class TextPage {
     private static final int WIDTH = 100;
 
     private final StringBuilder text = new StringBuilder();
+    private final ClimbBriefing briefing;
     private final UnitSet units;
 
-    TextPage(UnitSet units) {
+    TextPage(ClimbBriefing briefing, UnitSet units) {
+        this.briefing = briefing;
         this.units = units;
     }
 
@@ -63,9 +66,14 @@ final class TextPage {
         return units.verticalRate().text(rate.inMetresPerSecond());
     }
 
-    /** Where and when, in a sentence. */
+    /** What the altimeter shows there. */
+    String onAltimeter(PressureAltitude altitude) {
+        return AltimeterText.of(briefing.reading(altitude), units);
+    }
+
+    /** Where, as the altimeter shows it, and when, in a sentence. */
     String at(ClimbState state) {
-        return altitude(state.pressureAltitude()) + ", " + minutes(state.timeS());
+        return onAltimeter(state.pressureAltitude()) + ", " + minutes(state.timeS());
     }
 
     /** The distance as a number, a dash where it is not known. */

@@ -9,7 +9,7 @@ final class TextReport {
     private TextReport() {}
 
     static String of(String title, String air, ClimbBriefing briefing, UnitSet units) {
-        TextPage page = new TextPage(units);
+        TextPage page = new TextPage(briefing, units);
         TextHeading.write(page, title, air, briefing);
         TextWhatByWhen.write(page, briefing);
         TextCheckCard.write(page, briefing);

@@ -13,7 +13,6 @@ import org.climbwright.quantity.altitude.AltitudeChange;
 import org.climbwright.quantity.path.GroundGradient;
 import org.climbwright.quantity.speed.AirspeedDifference;
 import org.climbwright.quantity.speed.PressureAltitudeRate;
-import org.climbwright.unit.UnitScale;
 
 /** Each restriction, whether it is met, and what it takes. */
 final class TextRestrictions {
@@ -31,7 +30,7 @@ final class TextRestrictions {
     static void write(TextPage page, ClimbBriefing briefing) {
         if (!briefing.restrictions().outcomes().isEmpty()) {
             page.line(
-                    "RESTRICTIONS, on QNH %s",
+                    "RESTRICTIONS, QNH %s for those on QNH",
                     page.units().altimeterSetting().text(briefing.qnh().inPascals()));
             new TextRestrictions(page).write(briefing.restrictions());
         }
@@ -100,11 +99,11 @@ final class TextRestrictions {
                             String what = what(outcome.restriction());
                             return what.length() < WHAT ? what : "as below";
                         })
-                .column(-9, "", "", outcome -> Words.of(outcome.verdict()))
+                .column(-9, "", "answer", outcome -> ConstantInWords.of(outcome.verdict()))
                 .column(
-                        8,
-                        "pre-",
-                        "dicted " + units.altitude().label(),
+                        13,
+                        "",
+                        "predicted",
                         outcome -> TextPage.known(outcome.reading().map(this::reading)))
                 .column(10, "", "margin", this::margin)
                 .column(
@@ -127,8 +126,9 @@ final class TextRestrictions {
                 units.heightOverDistance().text(need.gradient().inMetresPerMetre()));
     }
 
+    /** With its reference: a figure on QNH and one on 1013.25 hPa stand in one column. */
     private String reading(Level level) {
-        return units.altitude().number(UnitScale.FOOT.toSi(level.inFeet()));
+        return AltimeterText.of(level, units);
     }
 
     private String margin(RestrictionOutcome outcome) {

@@ -10,15 +10,17 @@ final class TextTurbulence {
         page.line("TURBULENCE, what speaks for it");
         page.paragraph("  ", turbulence.advice().inWords());
         for (TurbulenceBriefing.Span span : turbulence.spans()) {
-            page.line(
-                    "  Reason for seat belts from %s to %s, %s to %s%s",
-                    page.units().altitude().number(span.entry().pressureAltitude().inMetres()),
-                    page.altitude(span.exit().pressureAltitude()),
-                    TextPage.minutes(span.entry().timeS()),
-                    TextPage.minutes(span.exit().timeS()),
-                    span.onBy()
-                            .map(state -> "; sign on by " + page.at(state))
-                            .orElse("; sign on before the climb begins"));
+            page.paragraph(
+                    "  ",
+                    TextPage.format(
+                            "Reason for seat belts from %s to %s, %s to %s; %s",
+                            page.onAltimeter(span.entry().pressureAltitude()),
+                            page.onAltimeter(span.exit().pressureAltitude()),
+                            TextPage.minutes(span.entry().timeS()),
+                            TextPage.minutes(span.exit().timeS()),
+                            span.onBy()
+                                    .map(state -> "sign on by " + page.at(state))
+                                    .orElse("sign on before the climb begins")));
             span.reasons().forEach(reason -> page.paragraph("    ", reason));
         }
         page.blank();

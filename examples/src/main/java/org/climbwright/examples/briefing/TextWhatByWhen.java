@@ -15,7 +15,7 @@ final class TextWhatByWhen {
 
     static void write(TextPage page, ClimbBriefing briefing) {
         page.line("WHAT, BY WHEN, in the order in which it is due");
-        page.line(ROW, "", "", "", "on the", "", "", "at the");
+        page.line(ROW, "", "", "", "by, on the", "", "", "");
         page.line(
                 ROW,
                 "no.",
@@ -24,37 +24,32 @@ final class TextWhatByWhen {
                 "altimeter",
                 "min:s",
                 page.units().distance().label(),
-                "latest");
+                "comes at");
         for (Expectation item : briefing.expectations()) {
             List<String> what = wrapped(item.what());
             page.line(
                     ROW,
                     item.number(),
-                    Words.of(item.kind()),
+                    ConstantInWords.of(item.kind()),
                     what.get(0),
-                    altimeter(page, briefing, item.at()),
-                    TextPage.minutes(item.at().timeS()),
-                    page.distance(item.at()),
-                    item.latest()
-                            .map(
-                                    state ->
-                                            altimeter(page, briefing, state)
-                                                    + " "
-                                                    + TextPage.minutes(state.timeS()))
-                            .orElse(""));
+                    page.onAltimeter(item.due().pressureAltitude()),
+                    TextPage.minutes(item.due().timeS()),
+                    page.distance(item.due()),
+                    item.latest().map(by -> comesAt(page, item.at())).orElse(""));
             what.stream().skip(1).forEach(more -> page.line(ROW, "", "", more, "", "", "", ""));
             page.paragraph("            ", item.figure() + "; " + item.reason());
         }
         page.paragraph(
                 "  ",
-                "On the altimeter: altitude on QNH up to the transition altitude, above it on"
-                        + " 1013.25 hPa. Below, altitudes with no other word are pressure"
-                        + " altitudes.");
+                "By: the point by which to act, or where it comes; comes at: where that is later."
+                    + " On the altimeter: altitude on QNH up to the transition altitude, above it"
+                    + " on 1013.25 hPa. Below, altitudes with no other word are pressure"
+                    + " altitudes.");
         page.blank();
     }
 
-    private static String altimeter(TextPage page, ClimbBriefing briefing, ClimbState state) {
-        return AltimeterText.of(briefing.reading(state.pressureAltitude()), page.units());
+    private static String comesAt(TextPage page, ClimbState state) {
+        return page.onAltimeter(state.pressureAltitude()) + " " + TextPage.minutes(state.timeS());
     }
 
     /** In lines that fit their column, the further ones two columns further in. */

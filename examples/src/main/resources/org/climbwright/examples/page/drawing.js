@@ -98,6 +98,7 @@ class Room {
     this.taken = [];
     this.leaders = [];
     this.labels = [];
+    this.across = [];
   }
 
   take(left, top, right, bottom) {
@@ -117,8 +118,8 @@ class Room {
     }
   }
 
-  /** The middle of a free box of that size near a point, looking towards some directions first. */
-  place(x, y, width, height, degrees, nearest = 16) {
+  /** The middle of a free box of that size near a point, looking towards some directions first; bare words keep off lines across. */
+  place(x, y, width, height, degrees, nearest = 16, isBare = false) {
     let best = null;
     for (let away = nearest; away <= 320; away += 6) {
       degrees.forEach((degree, preference) => {
@@ -132,7 +133,8 @@ class Room {
         const box = [cx - width / 2, cy - height / 2, cx + width / 2, cy + height / 2];
         const untidy = this.leaders.filter((other) => cross(other, [x, y, cx, cy])).length * 40
           + this.labels.filter((other) => passes([x, y, cx, cy], other)).length * 80
-          + this.leaders.filter((other) => passes(other, box)).length * 60;
+          + this.leaders.filter((other) => passes(other, box)).length * 60
+          + (isBare ? this.across.filter((level) => level > box[1] && level < box[3]).length * 50 : 0);
         if (!best || cost + untidy < best.cost) best = { cost: cost + untidy, x: cx, y: cy };
       });
     }

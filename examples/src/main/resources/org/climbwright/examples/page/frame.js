@@ -14,7 +14,7 @@ const HATCHES = {
   cloud: ['cloud ahead', () => hatch('hatch-cloud', 7, -60, 1)],
   convective: ['where convective cloud could be', () => hatch('hatch-convective', 5, -60, 1)],
   inversion: ['inversion', () => hatch('hatch-inversion', 6, 90, 1, '1 5')],
-  bound: ['side of a gate that is not allowed', () => hatch('hatch-bound', 4, 30, 1.2)],
+  bound: ['side that a restriction does not allow', () => hatch('hatch-bound', 4, 30, 1.2)],
 };
 
 class Frame {
@@ -126,9 +126,9 @@ class Frame {
     const mark = b.altimeterMarks.find(({ text }) => text === `${ta} ft`);
     const onQnh = mark ? mark.pressureAltitudeFt : columnAt(this.path.altitudeOnQnhFt, ta, this.path.pressureAltitudeFt);
     return [
-      ...b.inversions.map((one) => ({ base: one.baseFt, top: one.topFt, name: 'inversion', words: `inversion, ${number(one.warmerK, 1)} K warmer` })),
+      ...b.inversions.map((one) => ({ base: one.basePressureAltitudeFt, top: one.topPressureAltitudeFt, name: 'inversion', words: `inversion, ${number(one.warmerK, 1)} K warmer` })),
       ...(b.turbulence && b.turbulence.cloud ? [b.turbulence.cloud] : []).map((one) => (
-        { base: one.baseFt, top: one.topFt, name: 'convective', words: 'convective cloud possible' })),
+        { base: one.basePressureAltitudeFt, top: one.topPressureAltitudeFt, name: 'convective', words: 'convective cloud possible' })),
       ...b.freezingLevels.map((one) => ({ at: one.pressureAltitudeFt, name: 'freezing', words: `0 °C, ${one.direction === 'falling' ? 'colder' : 'warmer'} above` })),
       { at: onQnh, name: 'transition', words: 'transition altitude' },
       { at: b.tropopauseFt, name: 'tropopause', words: 'tropopause' },
@@ -145,6 +145,7 @@ class Frame {
       if (low > this.bottom || high < AXIS_TOP || (isKnown(base) && low <= high)) continue;
       if (isKnown(at)) {
         group.append(line(AXIS_LEFT, low, this.right, low, name));
+        this.room.across.push(low);
       } else {
         // all of the sky can be cloud: that is told beside the picture, and does not cover it
         const [from, to] = name === 'convective' ? [this.right + 2, this.strip - 2] : [AXIS_LEFT, this.right];

@@ -20,8 +20,8 @@ const VALUES = [
   ['True airspeed', 'trueAirspeedKn', 0, 'kn'],
   ['Ground speed', 'groundSpeedKn', 0, 'kn'],
   ['Wind along the track', 'alongTrackWindKn', 0, 'kn'],
-  ['Rate of climb', 'rateFtPerMin', 0, 'ft/min'],
-  ['Gradient', 'gradientPercent', 1, '%'],
+  ['Rate on the altimeter', 'rateFtPerMin', 0, 'ft/min'],
+  ['Gradient over the ground', 'gradientPercent', 1, '%'],
   ['Static air temperature', 'staticAirTemperatureC', 1, '°C'],
   ['Total air temperature', 'totalAirTemperatureC', 1, '°C'],
   ['ISA deviation', 'isaDeviationK', 1, 'K'],
@@ -39,12 +39,12 @@ function outline() {
   byId('made-from').textContent = `${briefing.aerodrome}, elevation ${number(briefing.elevationFt, 0, 'ft')}, QNH ${number(briefing.qnhHpa, 1, 'hPa')}, track ${number(briefing.trackDegTrue)}° true. Air: ${briefing.sounding}.`;
   const speeds = briefing.speeds;
   facts(byId('outline'), [
-    ['Top of climb', altitudeText(briefing, null, top.pressureAltitudeFt)],
+    ['Top of climb', top.altitudeText],
     ['Time', duration(top.timeS)],
     ['Distance', number(top.distanceNm, 1, 'NM')],
     ['Fuel', number(top.fuelKg, 0, 'kg')],
     ['Mass at the beginning', number(briefing.massKg, 0, 'kg')],
-    ['Speeds', `${number(speeds.limitKn, 0, 'kn')} below ${number(speeds.limitBelowFt, 0, 'ft')}, ${number(speeds.calibratedAirspeedKn, 0, 'kn')}, M${number(speeds.mach, 2)}`],
+    ['Speeds', `${number(speeds.limitKn, 0, 'kn')} below ${speeds.limitBelowText}, ${number(speeds.calibratedAirspeedKn, 0, 'kn')}, M${number(speeds.mach, 2)}`],
     ['Ends because', top.endsBecause],
   ]);
 }
@@ -52,10 +52,10 @@ function outline() {
 /** The picture in words, for who does not see it. */
 function pictureWords() {
   const top = briefing.topOfClimb;
-  const parts = [`The climb begins at ${number(briefing.elevationFt, 0, 'ft')} and reaches ${altitudeText(briefing, null, top.pressureAltitudeFt)} after ${duration(top.timeS)}`
+  const parts = [`The climb begins at ${path.altitudeText[0]} and reaches ${top.altitudeText} after ${duration(top.timeS)}`
     + (isKnown(top.distanceNm) ? ` and ${number(top.distanceNm, 1, 'NM')}.` : '; its distance is not known.')];
   for (const span of briefing.icingConditions) {
-    parts.push(`${span.part[0].toUpperCase() + span.part.slice(1)} icing conditions from ${number(span.fromFt)} to ${number(span.toFt, 0, 'ft')} pressure altitude, protection on ${span.protectionOnBeforeClimb ? 'before the climb' : 'by ' + number(span.protectionOnByFt, 0, 'ft')}.`);
+    parts.push(`${span.part[0].toUpperCase() + span.part.slice(1)} icing conditions from ${altitudes(span)}, protection on ${span.protectionOnBeforeClimb ? 'before the climb' : 'by ' + unbroken(span.protectionOnByAltitudeText)}.`);
   }
   if (briefing.icingConditions.length === 0) parts.push('No span meets a rule for icing conditions, which is not “no icing”.');
   for (const level of briefing.freezingLevels) {
@@ -82,6 +82,7 @@ function drawPicture(most = Infinity) {
     screen.addEventListener(event, (pointed) => show(picture.nearest(pointed.clientX)));
   }
   byId('key').replaceChildren(...picture.key.map(([sign, words]) => element('li', {}, sign, words)));
+  byId('sideways').hidden = box.scrollWidth <= box.clientWidth + 1;
   show(sample);
 }
 
@@ -104,8 +105,7 @@ function keepInView() {
 function show(i) {
   sample = i;
   picture.show(i);
-  const at = altitudeText(briefing, path.altitudeOnQnhFt[i], path.pressureAltitudeFt[i]);
-  const words = [at, duration(path.timeS[i]), isKnown(path.distanceNm[i]) ? number(path.distanceNm[i], 1, 'NM') : 'distance not known', number(path.calibratedAirspeedKn[i], 0, 'kn'),
+  const words = [path.altitudeText[i], duration(path.timeS[i]), isKnown(path.distanceNm[i]) ? number(path.distanceNm[i], 1, 'NM') : 'distance not known', number(path.calibratedAirspeedKn[i], 0, 'kn'),
     number(path.rateFtPerMin[i], 0, 'ft/min'), number(path.staticAirTemperatureC[i], 1, '°C')].join(', ');
   byId('point').textContent = words;
   byId('climb').setAttribute('aria-valuenow', i);
@@ -145,7 +145,12 @@ function sections() {
   const ground = byId('ground');
   part(ground, 'Limits of this briefing', bullets(briefing.limits));
   if (briefing.sources.length) part(ground, 'Sources', bullets(briefing.sources));
-  if (briefing.input && briefing.input.length) part(ground, 'Made from', element('pre', {}, briefing.input.join('\n')));
+  if (briefing.input && briefing.input.length) part(ground, 'Made from', element('pre', {}, ...briefing.input.map(inputLine)));
+}
+
+/** A line that is only a comment, or blank, stands on the screen and not on paper. */
+function inputLine(text) {
+  return element('span', /^\s*(#.*)?$/.test(text) ? { class: 'screen-only' } : {}, text + '\n');
 }
 
 /** A box that scrolls can be reached and scrolled by keyboard; one that does not is no stop. */

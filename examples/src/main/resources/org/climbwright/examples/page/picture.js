@@ -30,17 +30,17 @@ class Picture extends Frame {
   cloudAhead() {
     const cloud = this.briefing.cloudTop;
     const group = shape('g', { class: 'cloud' });
-    if (!cloud || !isKnown(cloud.topFt)) return group;
+    if (!cloud || !isKnown(cloud.topPressureAltitudeFt)) return group;
     const last = this.path.distanceNm[this.path.distanceNm.length - 1];
     const left = this.placeOfDistance(cloud.nearEdgeNm);
     const right = this.placeOfDistance(Math.min(cloud.farEdgeNm, last));
-    const top = Math.max(AXIS_TOP, this.y(cloud.topFt));
-    const base = isKnown(cloud.baseFt) ? Math.min(this.bottom, this.y(cloud.baseFt)) : this.bottom;
+    const top = Math.max(AXIS_TOP, this.y(cloud.topPressureAltitudeFt));
+    const base = isKnown(cloud.basePressureAltitudeFt) ? Math.min(this.bottom, this.y(cloud.basePressureAltitudeFt)) : this.bottom;
     if (!this.isInside(left) || !this.isInside(right) || base <= top) return group;
     group.append(shape('rect', { x: left, y: top, width: right - left, height: base - top, rx: 14, fill: this.fill('cloud'), class: 'mass' }));
     const words = 'cloud ahead';
     const width = textWidth(words, 12.5);
-    const place = this.room.place((left + right) / 2, base, width, 16, [90, 60, 120], 8);
+    const place = this.room.place((left + right) / 2, base, width, 16, [90, 60, 120], 8, true);
     this.room.take(left, top, right, base);
     group.append(label(place.x, place.y + 4, words, { 'text-anchor': 'middle' }));
     return group;
@@ -110,7 +110,7 @@ class Picture extends Frame {
         if (Number.isNaN(y)) return;
         group.append(shape('rect', { x: x - 15, y: side > 0 ? y : y - 9, width: 30, height: 9, fill: this.fill('bound') }),
           line(x - 15, y, x + 15, y, 'bound'));
-        this.room.take(x - 16, y - 10, x + 16, y + 10);
+        this.room.take(x - 20, y - 12, x + 20, y + 12);
       };
       bound(low, 1);
       bound(high, -1);
@@ -132,7 +132,7 @@ class Picture extends Frame {
     for (const { gate, x, anchor } of named) {
       const lines = [gate.name, [...margins(gate), gate.verdict].join(', ')];
       const width = Math.max(...lines.map((words) => textWidth(words, 12.5, 700)));
-      const place = this.room.place(x, anchor, width, 34, GATE_NAMES_TOWARDS, 12);
+      const place = this.room.place(x, anchor, width, 34, GATE_NAMES_TOWARDS, 12, true);
       group.append(line(x, anchor, Math.max(place.x - width / 2, Math.min(place.x + width / 2, x)), place.y - 14 * Math.sign(place.y - anchor), 'leader'),
         label(place.x - width / 2, place.y - 3, lines[0], { class: gate.verdict === 'missed' ? 'strong' : '' }),
         label(place.x - width / 2, place.y + 13, lines[1], { class: gate.verdict === 'missed' ? 'strong' : '' }));

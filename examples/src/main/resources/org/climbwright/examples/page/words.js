@@ -1,6 +1,7 @@
 // Numbers as words, and elements. Rounding for display only: every figure comes from the briefing.
 
 const NOT_KNOWN = 'not known';
+const DASH = '–';
 
 const isKnown = (value) => value !== null && value !== undefined;
 
@@ -31,16 +32,8 @@ function duration(seconds) {
   return (minutes ? minutes + '\u00a0min ' : '') + (whole % 60) + '\u00a0s';
 }
 
-/** An altitude as the altimeter is read: on QNH up to the transition altitude, a flight level above. */
-function altitudeText(briefing, onQnhFt, pressureFt) {
-  const transition = briefing.transitionAltitudeFt;
-  if (isKnown(onQnhFt) && (!isKnown(transition) || onQnhFt <= transition)) {
-    return number(onQnhFt, 0, 'ft') + ' on QNH';
-  }
-  if (!isKnown(pressureFt)) return NOT_KNOWN;
-  const whole = Math.round(pressureFt);
-  return whole % 100 === 0 ? 'FL' + String(whole / 100).padStart(3, '0') : number(pressureFt, 0, 'ft') + ' on 1013.25 hPa';
-}
+/** What the altimeter shows, kept on one line where there is room. */
+const unbroken = (text) => text.replaceAll(' ', '\u00a0');
 
 /** The marks of the altimeter at whole multiples of so many feet. */
 function marksEvery(briefing, feet) {
@@ -49,9 +42,9 @@ function marksEvery(briefing, feet) {
 }
 
 /** What a restriction leaves in hand, in feet, in knots or both. */
-function margins(gate) {
-  return [...(isKnown(gate.marginFt) ? [signed(gate.marginFt, 0, 'ft')] : []),
-    ...(isKnown(gate.marginKn) ? [signed(gate.marginKn, 0, 'kn')] : [])];
+function margins(restriction) {
+  return [...(isKnown(restriction.marginFt) ? [signed(restriction.marginFt, 0, 'ft')] : []),
+    ...(isKnown(restriction.marginKn) ? [signed(restriction.marginKn, 0, 'kn')] : [])];
 }
 
 function element(tag, attributes = {}, ...children) {
@@ -73,7 +66,7 @@ function facts(list, pairs) {
 function table(caption, headings, rows, headed = 0) {
   const isFigure = (content) => typeof content === 'string' && /^[+−]?\d[\d.:]*$/.test(content);
   const figures = headings.map((_, i) => i !== headed && rows.some((cells) => isFigure(cells[i]))
-    && rows.every((cells) => isFigure(cells[i]) || cells[i] === NOT_KNOWN || cells[i] === 'none'));
+    && rows.every((cells) => isFigure(cells[i]) || cells[i] === NOT_KNOWN || cells[i] === DASH));
   const styled = (i) => (figures[i] ? { class: 'figure' } : {});
   const head = headings.map((text, i) => element('th', { scope: 'col', role: 'columnheader', ...styled(i) }, text));
   const body = rows.map((cells) => {

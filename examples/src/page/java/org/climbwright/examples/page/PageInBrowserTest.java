@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -138,6 +139,66 @@ class PageInBrowserTest {
                         """);
         assertThat(texts(table)).containsExactlyElementsOf(told);
         assertThat(texts(picture)).containsExactlyInAnyOrderElementsOf(told);
+    }
+
+    @ParameterizedTest(name = "of {0}")
+    @MethodSource("climbs")
+    @DisplayName(
+            "tells what is due by the point by which to act, and where it comes if that is later")
+    void due(ShownClimb climb) throws Exception {
+        browser.open(climb.page(), 1280);
+        List<String> told = new ArrayList<>();
+        for (JsonNode row : new ObjectMapper().readTree(climb.json()).get("whatByWhen")) {
+            boolean hasLatest = !row.get("latest").isNull();
+            JsonNode by = hasLatest ? row.get("latest") : row;
+            String comesAt = hasLatest ? row.get("altitudeText").textValue() + "," : "";
+            told.add(by.get("altitudeText").textValue() + " | " + comesAt);
+        }
+        JsonNode shown =
+                browser.ask(
+                        """
+                        return [...document.querySelectorAll('#what-by-when tbody tr')].map((row) =>
+                          (row.cells[2].textContent + ' | ' + row.cells[5].textContent.replace(/,.*/, ','))
+                            .replaceAll('\\u00a0', ' '))
+                        """);
+        assertThat(texts(shown)).containsExactlyElementsOf(told);
+        assertThat(browser.ask("return document.body.innerText").textValue())
+                .doesNotContainPattern("(?i)\\b(gates?|verdict|latest|bound by)\\b");
+    }
+
+    @Test
+    @DisplayName("says that the picture scrolls sideways where it does, and only there")
+    void sideways() {
+        for (int width : WIDTHS) {
+            browser.open(ShownClimb.bundled().page(), width);
+            JsonNode told =
+                    browser.ask(
+                            """
+                            const box = document.querySelector('#picture-box');
+                            return [box.scrollWidth > box.clientWidth,
+                              document.querySelector('#sideways').checkVisibility()];
+                            """);
+            assertThat(told.get(1)).as(width + " px").isEqualTo(told.get(0));
+            assertThat(told.get(0).booleanValue()).as(width + " px").isEqualTo(width < 920);
+        }
+    }
+
+    @Test
+    @DisplayName(
+            "shows what it was made from in full, and prints it without lines of comment alone")
+    void madeFrom() {
+        browser.open(ShownClimb.bundled().page(), 1280);
+        String shown = "return document.querySelector('#ground pre').innerText";
+        String comment = "# A climb to brief.";
+        assertThat(browser.ask(shown).textValue()).contains(comment).contains("[aerodrome]");
+        browser.driver().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        try {
+            assertThat(browser.ask(shown).textValue())
+                    .doesNotContain(comment)
+                    .contains("[aerodrome]");
+        } finally {
+            browser.driver().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+        }
     }
 
     @ParameterizedTest(name = "of {0}")

@@ -110,6 +110,13 @@ class JsonReportTest {
                 .isLessThan(span.get("fromFt").doubleValue());
         assertThat(span.get("protectionOffAfterFt")).isEqualTo(span.get("toFt"));
         assertThat(span.get("reason").textValue()).contains("total air temperature");
+        assertThat(span.get("protectionOffAfterAltitudeText"))
+                .isEqualTo(span.get("toAltitudeText"));
+        JsonNode due = json.get("whatByWhen").get(2);
+        assertThat(due.get("what").textValue()).isEqualTo("engine anti-ice on");
+        assertThat(span.get("fromAltitudeText")).isEqualTo(due.get("altitudeText"));
+        assertThat(span.get("protectionOnByAltitudeText"))
+                .isEqualTo(due.get("latest").get("altitudeText"));
         assertThat(json.get("icingNotKnown").isArray()).isTrue();
         assertThat(json.get("icingColderThanTheRule").isArray()).isTrue();
     }
@@ -179,6 +186,33 @@ class JsonReportTest {
         assertThat(json.get("restrictionConflicts").size()).isZero();
         // an upper bound takes no gradient
         assertThat(restrictions.get(2).get("requiredGradientFtPerNm").isNull()).isTrue();
+    }
+
+    @Test
+    @DisplayName("has what the altimeter shows on QNH to 6,000 ft, then on 1013.25 hPa, as texts")
+    void altitudeTexts() {
+        JsonNode path = json.get("path");
+        assertThat(path.get("altitudeText").size()).isEqualTo(path.get("timeS").size());
+        for (int i = 0; i < path.get("timeS").size(); i++) {
+            double onQnh = path.get("altitudeOnQnhFt").get(i).doubleValue();
+            double onStandard = path.get("pressureAltitudeFt").get(i).doubleValue();
+            String text = path.get("altitudeText").get(i).textValue();
+            double told = Double.parseDouble(text.replaceAll("[^0-9]", ""));
+            if (onQnh <= 6000.0 + 1e-6) {
+                assertThat(text).endsWith(" ft QNH");
+                assertThat(told).isCloseTo(onQnh, within(0.501));
+            } else {
+                assertThat(text).matches("FL\\d{3}|\\d+ ft");
+                assertThat(text.startsWith("FL") ? 100 * told : told)
+                        .isCloseTo(onStandard, within(0.501));
+            }
+        }
+        assertThat(json.get("topOfClimb").get("altitudeText").textValue()).isEqualTo("FL350");
+        assertThat(json.get("speeds").get("limitBelowText").textValue()).isEqualTo("10000 ft QNH");
+        assertThat(json.get("restrictions").findValuesAsText("predictedText"))
+                .allMatch(text -> text.matches("\\d+ ft( QNH)?"));
+        assertThat(json.get("restrictions").get(0).get("predictedText").textValue())
+                .endsWith(" ft QNH");
     }
 
     @Test

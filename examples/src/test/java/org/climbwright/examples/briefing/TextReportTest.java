@@ -2,6 +2,8 @@ package org.climbwright.examples.briefing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -55,8 +57,9 @@ class TextReportTest {
             "has each restriction, what governs and what is missed, the level-off and the cloud")
     void gradients() {
         assertThat(run.out())
-                .contains("RESTRICTIONS, on QNH ")
-                .containsPattern("at or above 4000 ft on QNH +met")
+                .contains("RESTRICTIONS, QNH 1018.90 hPa for those on QNH\n")
+                .containsPattern("at or above 4000 ft on QNH +met +6\\d\\d\\d ft QNH +\\+2")
+                .containsPattern("between FL100 and FL130 +met +10\\d\\d\\d ft +\\+5")
                 .containsPattern("HAZEL \\(invented\\) +at or above FL270 +missed")
                 .containsPattern("constant gradient that one takes: BIRCH .invented., 596 ft/NM")
                 .contains("The least that one allows: CEDAR (invented)")
@@ -74,8 +77,8 @@ class TextReportTest {
                 .contains("AIRFRAME ICING CONDITIONS, by 14 CFR 121.321\n")
                 .contains(": in conditions\n")
                 .containsPattern(
-                        "Protection, anti-ice: on by \\d+ ft, 0:0\\d, 30 s and 20\\d\\d ft ahead;"
-                                + " by the rule off after \\d+ ft,");
+                        "Protection, anti-ice: on by 17\\d\\d ft QNH, 0:0\\d, 30 s and 20\\d\\d ft"
+                                + " ahead; off by the rule not before\\s+56\\d\\d ft QNH,");
     }
 
     @Test
@@ -83,7 +86,7 @@ class TextReportTest {
     void climb() {
         assertThat(run.out())
                 .containsPattern(
-                        "Top       35000 ft after 18:\\d\\d and 10\\d.\\d NM, fuel 11\\d\\d kg,"
+                        "Top       FL350 after 18:\\d\\d and 10\\d.\\d NM, fuel 11\\d\\d kg,"
                                 + " mass")
                 .contains("- accelerate to 290 kn\n")
                 .contains("- 290 kn reached\n")
@@ -107,9 +110,33 @@ class TextReportTest {
                         "\n  1  expect climb begins at Example Field .invented. +1200 ft QNH +0:00"
                                 + " +0.0\n +250 kn, M0.385")
                 .containsPattern(
-                        "  do     engine anti-ice on +3819 ft QNH +0:37 +2.3  1736 ft QNH 0:07\n")
+                        "  do     engine anti-ice on +1736 ft QNH +0:07 +0.4  3819 ft QNH 0:37\n")
                 .containsPattern("  check  figures at 10000 ft +FL100 +3:1\\d +13.\\d\n")
                 .containsPattern("  do     hold the Mach number: 290 kn to M0.76 ");
+    }
+
+    @Test
+    @DisplayName("tells what to do by the point by which to do it, so that its times never go back")
+    void dueTimes() {
+        String text = run.out();
+        List<Integer> seconds =
+                Pattern.compile("(?m)^ {1,2}\\d+  (?:do|expect|check) .{36,}? (\\d+):(\\d\\d) ")
+                        .matcher(text.substring(0, text.indexOf("CHECK CARD")))
+                        .results()
+                        .map(
+                                row ->
+                                        60 * Integer.parseInt(row.group(1))
+                                                + Integer.parseInt(row.group(2)))
+                        .toList();
+        assertThat(seconds).hasSizeGreaterThan(25).isSorted();
+        assertThat(text).contains("comes at\n").doesNotContain("latest");
+    }
+
+    @Test
+    @DisplayName("names the air beside the title, not in it")
+    void title() {
+        assertThat(run.out().lines().findFirst().orElseThrow())
+                .isEqualTo("CLIMB BRIEFING  Invented twin-jet out of an invented aerodrome");
     }
 
     @Test
@@ -136,7 +163,7 @@ class TextReportTest {
                 .contains("TURBULENCE, what speaks for it\n")
                 .contains("there is reason to keep seat belts fastened.")
                 .containsPattern(
-                        "Reason for seat belts from 6000 to 8000 ft, 1:29 to 2:2\\d; sign on by")
+                        "Reason for seat belts from FL060 to FL080, 1:29 to 2:2\\d; sign on by")
                 .doesNotContain("yes, safe");
     }
 

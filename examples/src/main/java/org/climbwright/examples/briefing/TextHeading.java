@@ -36,8 +36,9 @@ final class TextHeading {
         if (units == UnitSet.METRIC) {
             page.paragraph(
                     "",
-                    "Units     metric in columns and headings; sentences and the names of what"
-                            + " happens keep feet, knots, nautical miles and psi");
+                    "Units     metric; what is told in words stays in feet, knots, NM and psi:"
+                        + " triggering figures, reasons, notes, rules, clearances, and the names of"
+                        + " points, changes and events");
         }
         page.blank();
         writeTop(page, briefing);

@@ -17,14 +17,15 @@ class TextInMetricTest {
     }
 
     @Test
-    @DisplayName("says in its heading that sentences keep feet, knots, nautical miles and psi")
+    @DisplayName("says in its heading what stays in feet, knots, nautical miles and psi")
     void heading() {
         assertThat(run.code()).isZero();
         assertThat(run.out())
                 .contains("elevation 366 m, QNH 1018.90 hPa")
                 .contains("Climb to  10668 m pressure altitude")
                 .contains("Speeds    463 km/h below 3048 m QNH, then 537 km/h, then M0.76\n")
-                .contains("Units     metric in columns and headings; sentences")
+                .contains(
+                        "Units     metric; what is told in words stays in feet, knots, NM and psi:")
                 .containsPattern("Top       10668 m after 18:\\d\\d and 20\\d.\\d km");
         assertThat(Program.run().out()).doesNotContain("Units  ");
     }

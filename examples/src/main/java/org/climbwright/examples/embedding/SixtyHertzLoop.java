@@ -35,12 +35,13 @@ public final class SixtyHertzLoop {
     private final CabinModel cabin =
             CabinModel.onGround(InventedFlight.HULL, InventedFlight.plan());
 
-    private double altitudeM;
+    private double altitudeM = Double.NaN; // not known, and no rate, before the first sample
+    private double sinceSampleS;
     private double rateMps;
     private double mach;
     private double tasMps;
     private double totalK;
-    private double gradient;
+    private double gradientThroughAir;
     private double commandMps;
     private int refused;
 
@@ -50,23 +51,27 @@ public final class SixtyHertzLoop {
      * @param pressurePa static pressure [Pa]
      * @param temperatureK static air temperature [K]
      * @param casMps calibrated airspeed [m/s]
-     * @return false if a model does not cover the sample: then the figures are those before it
+     * @return false if a model does not cover the sample: then the figures are those before it;
+     *     rate and gradient of the first sample are NaN, since they take two
      */
     public boolean frame(double pressurePa, double temperatureK, double casMps) {
+        sinceSampleS += STEP_S;
         if (!isCovered(pressurePa, temperatureK, casMps)) {
             refused++;
             return false;
         }
         double before = altitudeM;
         altitudeM = StandardAir.altitudeFromPressure(pressurePa);
-        rateMps = (altitudeM - before) / STEP_S;
+        rateMps = (altitudeM - before) / sinceSampleS;
+        sinceSampleS = 0.0;
         mach = AirspeedConversion.machFromCas(casMps, pressurePa);
         tasMps = AirspeedConversion.tasFromMach(mach, temperatureK);
         totalK = TotalTemperature.fromMach(mach, temperatureK, 1.0);
         double trueRate =
                 rateMps * VerticalRates.geometricPerPressureAltitude(altitudeM, temperatureK);
         double sine = trueRate / tasMps;
-        gradient = ClimbAngles.coversSine(sine) ? ClimbAngles.gradientFromSine(sine) : Double.NaN;
+        gradientThroughAir =
+                ClimbAngles.coversSine(sine) ? ClimbAngles.gradientFromSine(sine) : Double.NaN;
         if (cabin.covers(STEP_S, altitudeM, temperatureK)) {
             cabin.step(STEP_S, altitudeM, temperatureK);
         }
@@ -102,6 +107,11 @@ public final class SixtyHertzLoop {
         return commandMps;
     }
 
+    /** The rate of pressure altitude from the sample before the last [m/s]; NaN after the first. */
+    double rateMps() {
+        return rateMps;
+    }
+
     /** The pressure altitude of the last sample [m]. */
     double altitudeM() {
         return altitudeM;
@@ -112,9 +122,9 @@ public final class SixtyHertzLoop {
         return refused;
     }
 
-    /** Flies as commanded, in invented air 10 K warmer than standard, at 250 kn. */
+    /** Flies as commanded from sea level, in invented air 10 K warmer than standard, at 250 kn. */
     void fly(int frames) {
-        double flownM = altitudeM;
+        double flownM = Double.isNaN(altitudeM) ? 0.0 : altitudeM;
         for (int i = 0; i < frames; i++) {
             flownM += commandMps * STEP_S;
             frame(
@@ -127,14 +137,14 @@ public final class SixtyHertzLoop {
     private String line() {
         return String.format(
                 Locale.ROOT,
-                "%5.0f ft %5.0f ft/min  M%.3f  TAS %.1f kn  TAT %.1f °C  %.1f %%  cabin %.0f ft,"
-                        + " %.2f psi",
+                "%5.0f ft %5.0f ft/min  M%.3f  TAS %.1f kn  TAT %.1f °C  %.1f %% through the air "
+                        + " cabin %.0f ft, %.2f psi",
                 altitudeM / FOOT_M,
                 rateMps / FOOT_PER_MINUTE_MPS,
                 mach,
                 tasMps / KNOT_MPS,
                 totalK - 273.15,
-                100.0 * gradient,
+                100.0 * gradientThroughAir,
                 cabin.cabinAltitudeM() / FOOT_M,
                 cabin.differential().inPoundsPerSquareInch());
     }

@@ -65,16 +65,35 @@ class SixtyHertzLoopTest {
     }
 
     @Test
+    @DisplayName("has no rate of its first sample, and leaps neither there nor behind a gap")
+    void startsAnywhere() {
+        SixtyHertzLoop loop = new SixtyHertzLoop();
+        double stepM = 10.0 / 60.0; // of 10 m/s, from a field at 1,500 m
+        for (int frame = 0; frame < 10; frame++) {
+            double altitudeM = 1500.0 + frame * stepM;
+            double pressurePa =
+                    frame == 5 ? Double.NaN : StandardAir.pressureFromAltitude(altitudeM);
+            loop.frame(pressurePa, 280.0, 120.0);
+            if (frame == 0) {
+                assertThat(loop.rateMps()).isNaN();
+            } else {
+                assertThat(loop.rateMps()).isCloseTo(10.0, within(1e-6));
+            }
+        }
+        assertThat(loop.refused()).isEqualTo(1);
+    }
+
+    @Test
     @DisplayName("prints a climb to 10,000 ft")
     void prints() throws ReflectiveOperationException {
         assertThat(Printed.by(SixtyHertzLoop.class))
                 .isEqualTo(
                         """
-                         1912 ft  2400 ft/min  M0.391  TAS 261.3 kn  TAT 30.2 °C  9.4 %  cabin 370 ft, 0.79 psi
-                         4312 ft  2400 ft/min  M0.408  TAS 270.5 kn  TAT 26.1 °C  9.1 %  cabin 852 ft, 1.70 psi
-                         6712 ft  2400 ft/min  M0.426  TAS 280.1 kn  TAT 22.0 °C  8.8 %  cabin 1326 ft, 2.54 psi
-                         9027 ft  1500 ft/min  M0.444  TAS 289.8 kn  TAT 18.2 °C  5.3 %  cabin 1783 ft, 3.28 psi
-                        10000 ft     0 ft/min  M0.452  TAS 294.0 kn  TAT 16.6 °C  0.0 %  cabin 1976 ft, 3.57 psi
+                         1912 ft  2400 ft/min  M0.391  TAS 261.3 kn  TAT 30.2 °C  9.4 % through the air  cabin 370 ft, 0.79 psi
+                         4312 ft  2400 ft/min  M0.408  TAS 270.5 kn  TAT 26.1 °C  9.1 % through the air  cabin 852 ft, 1.70 psi
+                         6712 ft  2400 ft/min  M0.426  TAS 280.1 kn  TAT 22.0 °C  8.8 % through the air  cabin 1326 ft, 2.54 psi
+                         9027 ft  1500 ft/min  M0.444  TAS 289.8 kn  TAT 18.2 °C  5.3 % through the air  cabin 1783 ft, 3.28 psi
+                        10000 ft     0 ft/min  M0.452  TAS 294.0 kn  TAT 16.6 °C  0.0 % through the air  cabin 1976 ft, 3.57 psi
                         NaN is not taken
                         """);
     }

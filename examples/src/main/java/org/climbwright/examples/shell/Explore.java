@@ -67,7 +67,9 @@ public final class Explore {
      *
      * @param calibratedAirspeed as {@code "290 kn"}
      * @param air the air
-     * @return Mach, true and equivalent airspeed, total temperature and more
+     * @return Mach, true and equivalent airspeed, total temperature and more; to Mach 5, and above
+     *     Mach 1 without a remark, since the formulas hold there: read the Mach number first
+     * @throws org.climbwright.quantity.OutsideModelException if it would be more than Mach 5
      */
     public static Airspeeds speeds(String calibratedAirspeed, AirState air) {
         return Airspeeds.from(CalibratedAirspeed.parse(calibratedAirspeed), air);
@@ -78,7 +80,9 @@ public final class Explore {
      *
      * @param calibratedAirspeed as {@code "290 kn"}
      * @param level pressure altitude, as {@code "FL310"}
-     * @return Mach, true and equivalent airspeed, total temperature and more
+     * @return Mach, true and equivalent airspeed, total temperature and more; to Mach 5, and above
+     *     Mach 1 without a remark, since the formulas hold there: read the Mach number first
+     * @throws org.climbwright.quantity.OutsideModelException if it would be more than Mach 5
      */
     public static Airspeeds speeds(String calibratedAirspeed, String level) {
         return speeds(calibratedAirspeed, isa(level));

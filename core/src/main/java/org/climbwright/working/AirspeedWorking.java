@@ -151,19 +151,16 @@ public final class AirspeedWorking {
         double secondK = anotherDay.temperature(crossoverPa);
         givenCas(sheet, casMps);
         givenMach(sheet, number);
-        givenTemperature(sheet, "static air temperature there on one day", "T1", firstK);
-        givenTemperature(sheet, "static air temperature there on another day", "T2", secondK);
+        String one = day(firstK, secondK, "one day");
+        String other = day(secondK, firstK, "another day");
+        givenTemperature(sheet, "static air temperature there on " + one, "T1", firstK);
+        givenTemperature(sheet, "static air temperature there on " + other, "T2", secondK);
         crossoverLines(sheet, casMps, number);
         double firstMps = AirspeedConversion.tasFromMach(number, firstK);
         double secondMps = AirspeedConversion.tasFromMach(number, secondK);
-        tasLine(sheet, "True airspeed at the crossover on one day", "TAS1", "MA", "T1", firstMps);
-        tasLine(
-                sheet,
-                "True airspeed at the crossover on another day",
-                "TAS2",
-                "MA",
-                "T2",
-                secondMps);
+        String what = "True airspeed at the crossover on ";
+        tasLine(sheet, what + one, "TAS1", "MA", "T1", firstMps);
+        tasLine(sheet, what + other, "TAS2", "MA", "T2", secondMps);
         sheet.answer(
                 "They are the same speed at a pressure altitude of "
                         + Reading.feet(Crossover.altitude(casMps, number))
@@ -174,10 +171,22 @@ public final class AirspeedWorking {
         sheet.answer(
                 "The true airspeed there is "
                         + Reading.knots(firstMps)
-                        + " on one day and "
+                        + " on "
+                        + one
+                        + " and "
                         + Reading.knots(secondMps)
-                        + " on the other.");
+                        + " on "
+                        + other
+                        + ".");
         return sheet.working();
+    }
+
+    /** What a day is called beside another. */
+    private static String day(double kelvins, double otherK, String ifTheSame) {
+        if (kelvins == otherK) {
+            return ifTheSame;
+        }
+        return kelvins < otherK ? "the colder day" : "the warmer day";
     }
 
     static double crossoverPressure(double casMps, double mach) {

@@ -22,6 +22,13 @@ import org.climbwright.unit.UnitScale;
  * state, the aeronautical information and the operator's procedures lay down.
  */
 public final class AtmosphereWorking {
+    /** The table was compared, all of it; the document of the formula itself was not seen. */
+    private static final String BEHIND_THE_TABLE =
+            "the formula behind the FAA Aeronautical Information Manual, table 7-3-1, whose 98"
+                    + " corrections it gives at sea level, rounded up to 10 ft; how it takes an"
+                    + " elevation is as ICAO Doc 8168, volume I, part III, section 1, chapter 4, is"
+                    + " quoted, a document not seen itself";
+
     private static final String HYDROSTATIC = "hydrostatic equation, integrated over ln p";
 
     private static final ModelRange TROPOSPHERE =
@@ -86,7 +93,8 @@ public final class AtmosphereWorking {
                 "h",
                 "T - 273.15 + 0.00198 / 0.3048 · E",
                 "(h + E)",
-                correctionM);
+                correctionM,
+                BEHIND_THE_TABLE);
         double fromSeaM = ColdAir.aerodromeCorrection(publishedM, temperatureK, 0.0);
         correction(
                 sheet,
@@ -96,7 +104,8 @@ public final class AtmosphereWorking {
                 "A",
                 "T - 273.15",
                 "A",
-                fromSeaM);
+                fromSeaM,
+                "the formula of the correction to add, with no elevation");
         errorLines(sheet, publishedM, elevationM, heightM, temperatureK);
         GeopotentialAltitude flown = published.plus(AltitudeChange.ofMetres(correctionM));
         length(
@@ -169,7 +178,8 @@ public final class AtmosphereWorking {
             String height,
             String reduced,
             String top,
-            double metres) {
+            double metres,
+            String source) {
         length(
                 sheet,
                 what,
@@ -183,8 +193,7 @@ public final class AtmosphereWorking {
                         + top
                         + ")",
                 metres,
-                "ICAO Doc 8168, volume I, part III, section 1, chapter 4, as quoted in a forum of"
-                        + " pilots");
+                source);
     }
 
     /**

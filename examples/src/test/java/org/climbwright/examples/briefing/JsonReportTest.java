@@ -112,7 +112,7 @@ class JsonReportTest {
         assertThat(span.get("reason").textValue()).contains("total air temperature");
         assertThat(span.get("protectionOffAfterAltitudeText"))
                 .isEqualTo(span.get("toAltitudeText"));
-        JsonNode due = json.get("whatByWhen").get(2);
+        JsonNode due = json.get("whatByWhen").get(3);
         assertThat(due.get("what").textValue()).isEqualTo("engine anti-ice on");
         assertThat(span.get("fromAltitudeText")).isEqualTo(due.get("altitudeText"));
         assertThat(span.get("protectionOnByAltitudeText"))

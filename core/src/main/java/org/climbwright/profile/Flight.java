@@ -4,7 +4,6 @@ import static org.climbwright.profile.Stepper.AIRSPEED;
 import static org.climbwright.profile.Stepper.DISTANCE;
 import static org.climbwright.profile.Stepper.MASS;
 import static org.climbwright.profile.Stepper.SIZE;
-import static org.climbwright.profile.Stepper.TIME;
 
 import java.util.List;
 import org.climbwright.performance.Aeroplane;
@@ -31,23 +30,6 @@ final class Flight {
     private static final double LEAST_THRUST_N = 1.0;
     private static final double SAME_RATE_MPS = 1e-3;
 
-    /** How much the airspeed may change in a step. */
-    private static final double SPEED_STEP_MPS = 2.5;
-
-    /** Below these rates steps are shorter: near its ceiling a climb bends most. */
-    private static final double STEP_MPS = 10.0;
-
-    private static final double LOW_MPS = 8.0;
-
-    /** What part of itself the rate may change in a step: else it is taken again, half as long. */
-    private static final double RATE_STEP = 0.06;
-
-    /** What a free airspeed may be wrong by after a step: else so too. */
-    private static final double AIRSPEED_ERROR_MPS = 3e-6;
-
-    private static final double SHORTEST_M = 0.01;
-
-    private static final double LEVEL_STEP_S = 30.0;
     private static final int MOST_STEPS = 100_000;
     private static final int MOST_IDLE = 50;
     private static final double LEAST_GAIN_M = 1e-3;
@@ -61,13 +43,14 @@ final class Flight {
     private final ClimbAir air;
     private final List<Stage> stages;
     private final Stepper stepper;
-    private final double stepM;
     private final double leastMps;
     private final double lowMps;
     private final boolean isBleedPlanned;
     private final Motion motion;
     private final Guards guards;
     private final FlownPath path = new FlownPath();
+    private final StepLength stepLength;
+    private final LevelFlight levelFlight;
 
     private double[] state = new double[SIZE];
     private double[] next = new double[SIZE];
@@ -105,11 +88,12 @@ final class Flight {
         this.isBleedPlanned = isBleedPlanned;
         this.stages = stages;
         this.stepper = stepper;
-        this.stepM = stepM;
         this.leastMps = leastMps;
         this.lowMps = lowMps;
         this.motion = new Motion(aeroplane, air);
         this.guards = new Guards(motion, leastMps, lowMps);
+        this.stepLength = new StepLength(motion, stepper, stepM);
+        this.levelFlight = new LevelFlight(motion, path);
     }
 
     FlownPath path() {
@@ -246,7 +230,7 @@ final class Flight {
             Leg change = missing > 0.0 ? here.faster() : here.slower();
             beginChange(change, missing > 0.0);
             if (change.share() == 0.0) {
-                accelerateInLevelFlight(change, wanted);
+                end = levelFlight.accelerate(change, stretch, level, state, wanted);
             }
             return change;
         }
@@ -305,9 +289,9 @@ final class Flight {
         guards.begin(leg, here, state[AIRSPEED], isLow);
         while (level < target) {
             double rate = motion.rateMps();
-            double to = levelAfter(leg, target);
+            double to = stepLength.levelAfter(level, leg, target);
             stepTo(to);
-            while (isTooLong(rate, to) && to - level > SHORTEST_M) {
+            while (stepLength.isTooLong(rate, to - level, slopesThere)) {
                 to = level + 0.5 * (to - level);
                 stepTo(to);
             }
@@ -410,31 +394,6 @@ final class Flight {
         slopesThere = swap;
     }
 
-    /** In equal parts from here to the target, each no longer than holds what is promised. */
-    private double levelAfter(Leg leg, double target) {
-        double low = motion.rateMps() / LOW_MPS;
-        double longest = stepM * Math.min(1.0, Math.min(motion.rateMps() / STEP_MPS, low * low));
-        if (!leg.isSpeedHeld()) {
-            // a speed that is free depends on itself, and what it does here may not hold for long
-            double perMetre = Math.abs(motion.tasPerMetre());
-            longest = Math.min(0.5 * longest, Math.max(SHORTEST_M, SPEED_STEP_MPS / perMetre));
-        }
-        double parts = Math.ceil((target - level) / longest - 1e-9);
-        return parts > 1.0 ? level + (target - level) / parts : target;
-    }
-
-    /** Where a rate is held it shows nothing: the airspeed that gives is watched by itself. */
-    private boolean isTooLong(double rate, double to) {
-        double error = motion.isSpeedHeld() ? 0.0 : stepper.airspeedError(to - level, slopesThere);
-        return changes(rate) > RATE_STEP || error > AIRSPEED_ERROR_MPS;
-    }
-
-    /** What part of itself the rate has changed by since; nothing where there is no rate. */
-    private double changes(double rate) {
-        double change = Math.abs(motion.rateMps() / rate - 1.0);
-        return Double.isNaN(change) ? 0.0 : change;
-    }
-
     /** Whether a leg can begin; says why not, or what its beginning means. */
     private boolean begins(Leg leg, Stage here) {
         motion.requireLaws(state[MASS]);
@@ -533,8 +492,9 @@ final class Flight {
 
     /** Returns whether the level was held at all. */
     private boolean hold(Leg leg, Stage.Stay stay) {
+        int stretchBelow = air.stretch(level, false);
         motion.begin(leg);
-        motion.atLevel(stretchBelow(), level, state[MASS], state[AIRSPEED], false);
+        motion.atLevel(stretchBelow, level, state[MASS], state[AIRSPEED], false);
         if (motion.thrustInHandN() < 0.0) {
             end = "thrust does not hold the level";
             return false;
@@ -553,10 +513,7 @@ final class Flight {
             return false;
         }
         path.event(Kind.LEVEL_HELD, stay.text());
-        int parts = (int) Math.ceil(seconds / LEVEL_STEP_S);
-        for (int part = 0; part < parts; part++) {
-            holdFor(leg, seconds / parts);
-        }
+        levelFlight.hold(leg, stretchBelow, level, state, seconds);
         if (!Double.isNaN(stay.untilM())) {
             // what rounding leaves of the distance until which it was held
             path.meetDistance(stay.untilM());
@@ -564,102 +521,5 @@ final class Flight {
         }
         path.bend();
         return true;
-    }
-
-    private int stretchBelow() {
-        return air.stretch(level, false);
-    }
-
-    /** Fuel as the aeroplane gets lighter, by the same method of fourth order, in time. */
-    private void holdFor(Leg leg, double seconds) {
-        double mass = state[MASS];
-        double first = levelFlow(mass);
-        double second = levelFlow(mass - 0.5 * seconds * first);
-        double third = levelFlow(mass - 0.5 * seconds * second);
-        double fourth = levelFlow(mass - seconds * third);
-        double speed = motion.surfaceSpeedMps();
-        next[TIME] = state[TIME] + seconds;
-        next[DISTANCE] = state[DISTANCE] + seconds * speed;
-        next[MASS] = mass - seconds / 6.0 * (first + 2.0 * (second + third) + fourth);
-        next[AIRSPEED] = state[AIRSPEED];
-        levelSlopes(slopes, speed, first, 0.0);
-        levelSlopes(slopesThere, speed, levelFlow(next[MASS]), 0.0);
-        addLevel(stretchBelow(), leg);
-    }
-
-    private double levelFlow(double mass) {
-        motion.atLevel(stretchBelow(), level, mass, state[AIRSPEED], false);
-        return motion.fuelFlowKgPerS();
-    }
-
-    /** Changes by time. */
-    private static void levelSlopes(
-            double[] found, double speed, double fuelFlow, double acceleration) {
-        found[TIME] = 1.0;
-        found[DISTANCE] = speed;
-        found[MASS] = -fuelFlow;
-        found[AIRSPEED] = acceleration;
-    }
-
-    private void addLevel(int inStretch, Leg leg) {
-        path.add(inStretch, leg, level, next, slopes, slopesThere);
-        double[] swap = state;
-        state = next;
-        next = swap;
-    }
-
-    private void accelerateInLevelFlight(Leg leg, double wanted) {
-        motion.begin(leg);
-        double from = state[AIRSPEED];
-        int parts = (int) Math.ceil((wanted - from) / SPEED_STEP_MPS);
-        for (int part = 1; part <= parts && end == null; part++) {
-            accelerateTo(leg, part == parts ? wanted : from + (wanted - from) * part / parts);
-        }
-    }
-
-    private final double[][] byspeed = new double[4][SIZE];
-
-    /** By airspeed: what a metre per second more takes of time, distance and mass. */
-    private void accelerateTo(Leg leg, double tas) {
-        double step = tas - state[AIRSPEED];
-        double[] shares = {0.0, 0.5, 0.5, 1.0};
-        for (int k = 0; k < 4; k++) {
-            double by = shares[k] * step;
-            double mass = state[MASS] + (k == 0 ? 0.0 : by * byspeed[k - 1][MASS]);
-            motion.atLevel(stretch, level, mass, state[AIRSPEED] + by, true);
-            if (!(motion.acceleration() > 1e-3)) {
-                end =
-                        "thrust does not accelerate the aeroplane in level flight to "
-                                + ProfileTexts.speed(leg);
-                return;
-            }
-            byspeed[k][TIME] = 1.0 / motion.acceleration();
-            byspeed[k][DISTANCE] = motion.surfaceSpeedMps() / motion.acceleration();
-            byspeed[k][MASS] = -motion.fuelFlowKgPerS() / motion.acceleration();
-            if (k == 0) {
-                levelSlopes(
-                        slopes,
-                        motion.surfaceSpeedMps(),
-                        motion.fuelFlowKgPerS(),
-                        motion.acceleration());
-            }
-        }
-        for (int i = 0; i < AIRSPEED; i++) {
-            next[i] =
-                    state[i]
-                            + step
-                                    / 6.0
-                                    * (byspeed[0][i]
-                                            + 2.0 * (byspeed[1][i] + byspeed[2][i])
-                                            + byspeed[3][i]);
-        }
-        next[AIRSPEED] = tas;
-        motion.atLevel(stretch, level, next[MASS], tas, true);
-        levelSlopes(
-                slopesThere,
-                motion.surfaceSpeedMps(),
-                motion.fuelFlowKgPerS(),
-                motion.acceleration());
-        addLevel(stretch, leg);
     }
 }

@@ -118,8 +118,15 @@ class Room {
     }
   }
 
-  /** The middle of a free box of that size near a point, looking towards some directions first; bare words keep off lines across. */
+  /** Finds a free box near a point and takes it; above the point where there is none. */
   place(x, y, width, height, degrees, nearest = 16, isBare = false) {
+    const found = this.find(x, y, width, height, degrees, nearest, isBare) || { x, y: y - 30 };
+    this.keep(x, y, found, width, height);
+    return found;
+  }
+
+  /** The middle of a free box of that size near a point, looking towards some directions first; bare words keep off lines across. */
+  find(x, y, width, height, degrees, nearest, isBare) {
     let best = null;
     for (let away = nearest; away <= 320; away += 6) {
       degrees.forEach((degree, preference) => {
@@ -138,12 +145,14 @@ class Room {
         if (!best || cost + untidy < best.cost) best = { cost: cost + untidy, x: cx, y: cy };
       });
     }
-    const found = best || { x, y: y - 30 };
+    return best;
+  }
+
+  keep(x, y, found, width, height) {
     const box = [found.x - width / 2 - 2, found.y - height / 2 - 2, found.x + width / 2 + 2, found.y + height / 2 + 2];
     this.take(...box);
     this.labels.push(box);
     this.leaders.push([x, y, found.x, found.y]);
-    return found;
   }
 
   isFree(left, top, right, bottom) {

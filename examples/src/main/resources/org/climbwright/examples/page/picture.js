@@ -130,12 +130,19 @@ class Picture extends Frame {
   gateNames(named) {
     const group = shape('g', { class: 'gates' });
     for (const { gate, x, anchor } of named) {
-      const lines = [gate.name, [...margins(gate), gate.verdict].join(', ')];
-      const width = Math.max(...lines.map((words) => textWidth(words, 12.5, 700)));
-      const place = this.room.place(x, anchor, width, 34, GATE_NAMES_TOWARDS, 12, true);
-      group.append(line(x, anchor, Math.max(place.x - width / 2, Math.min(place.x + width / 2, x)), place.y - 14 * Math.sign(place.y - anchor), 'leader'),
-        label(place.x - width / 2, place.y - 3, lines[0], { class: gate.verdict === 'missed' ? 'strong' : '' }),
-        label(place.x - width / 2, place.y + 13, lines[1], { class: gate.verdict === 'missed' ? 'strong' : '' }));
+      const outcome = [...margins(gate), gate.verdict].join(', ');
+      const style = { class: gate.verdict === 'missed' ? 'strong' : '' };
+      // where there is no room for a long name its first word does, and the table has the rest
+      for (const lines of [[gate.name, outcome], [`${gate.name.split(' ')[0]} …`, outcome], [outcome]]) {
+        const width = Math.max(...lines.map((words) => textWidth(words, 12.5, 700)));
+        const height = lines.length * 17;
+        const place = this.room.find(x, anchor, width, height, GATE_NAMES_TOWARDS, 12, true);
+        if (!place) continue;
+        this.room.keep(x, anchor, place, width, height);
+        group.append(line(x, anchor, Math.max(place.x - width / 2, Math.min(place.x + width / 2, x)), place.y - 14 * Math.sign(place.y - anchor), 'leader'),
+          ...lines.map((words, i) => label(place.x - width / 2, place.y - height / 2 + 14 + i * 16, words, style)));
+        break;
+      }
     }
     return group;
   }

@@ -1,15 +1,11 @@
 package org.climbwright.examples.embedding;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationContext;
-import com.fasterxml.jackson.databind.SerializerProvider;
-import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
+import com.fasterxml.jackson.databind.deser.std.FromStringDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.ser.std.StdSerializer;
-import java.io.IOException;
+import com.fasterxml.jackson.databind.ser.std.ToStringSerializerBase;
 import java.util.function.Function;
 import org.climbwright.quantity.Scalar;
 import org.climbwright.quantity.altitude.PressureAltitude;
@@ -52,39 +48,24 @@ public final class ClimbJson {
         return JsonMapper.builder().addModule(values).build();
     }
 
+    @SuppressWarnings("serial") // a mapper is not written out
     private static <T extends Scalar<T>> void add(
             SimpleModule values, Class<T> type, Function<String, T> parse) {
-        values.addSerializer(type, new Written<>(type));
-        values.addDeserializer(type, new Read<>(type, parse));
-    }
-
-    private static final class Written<T extends Scalar<T>> extends StdSerializer<T> {
-        private static final long serialVersionUID = 1L;
-
-        Written(Class<T> type) {
-            super(type);
-        }
-
-        @Override
-        public void serialize(T value, JsonGenerator json, SerializerProvider provider)
-                throws IOException {
-            json.writeString(value.text());
-        }
-    }
-
-    private static final class Read<T extends Scalar<T>> extends StdDeserializer<T> {
-        private static final long serialVersionUID = 1L;
-        private final transient Function<String, T> parse;
-
-        Read(Class<T> type, Function<String, T> parse) {
-            super(type);
-            this.parse = parse;
-        }
-
-        @Override
-        public T deserialize(JsonParser json, DeserializationContext context) throws IOException {
-            return parse.apply(json.getText());
-        }
+        values.addSerializer(
+                new ToStringSerializerBase(type) {
+                    @Override
+                    public String valueToString(Object value) {
+                        return type.cast(value).text();
+                    }
+                });
+        values.addDeserializer(
+                type,
+                new FromStringDeserializer<T>(type) {
+                    @Override
+                    protected T _deserialize(String text, DeserializationContext context) {
+                        return parse.apply(text);
+                    }
+                });
     }
 
     /**

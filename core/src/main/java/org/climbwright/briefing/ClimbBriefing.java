@@ -46,6 +46,8 @@ import org.climbwright.sounding.Sounding;
  *
  * <pre>{@code
  * ClimbBriefing briefing = ClimbBriefing.of(plan, sounding);
+ * briefing.expectations()      // what to do or expect, and by when
+ * briefing.checkCard()         // what to read at each check, to be held against what is seen
  * briefing.levels()            // each 2,000 ft and each event, upwards
  * briefing.iceProtection()      // icing conditions, and by when protection should be on
  * briefing.cabin()             // what to read of the cabin at each check

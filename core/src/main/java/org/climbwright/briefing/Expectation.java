@@ -60,7 +60,7 @@ public record Expectation(
     public String toString() {
         return String.format(
                 Locale.ROOT,
-                "%d %s at %.0f ft, %.1f s: %s; %s",
+                "%d %s by %.0f ft pressure altitude, %.1f s: %s; %s",
                 number,
                 what,
                 due().pressureAltitude().inFeet(),

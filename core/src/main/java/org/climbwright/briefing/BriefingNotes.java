@@ -19,6 +19,7 @@ import org.climbwright.gradient.restriction.RestrictionOutcome;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.path.ClimbRates;
 import org.climbwright.path.ClimbState;
+import org.climbwright.path.Side;
 import org.climbwright.performance.ReducedThrust;
 import org.climbwright.profile.ClimbProgramme;
 import org.climbwright.profile.HeldLevel;
@@ -173,34 +174,29 @@ final class BriefingNotes {
         }
     }
 
-    /** Where the sounding has true altitude well below the reading of a lower bound on QNH. */
+    /** Where a lower bound on QNH is well below what it reads: known without the distance. */
     private void noteTrueAltitudes(List<String> found) {
-        for (RestrictionOutcome outcome : briefing.restrictions().outcomes()) {
-            boolean isLowerOnQnh =
-                    outcome.restriction()
-                            .altitude()
-                            .flatMap(AltitudeRestriction::lower)
-                            .map(level -> level.reference() == Level.Reference.QNH)
-                            .orElse(false);
-            if (isLowerOnQnh) {
-                briefing.path()
-                        .over(outcome.restriction().distance())
-                        .flatMap(this::lowerThanRead)
-                        .ifPresent(
-                                lower ->
-                                        found.add(
-                                                String.format(
-                                                        Locale.ROOT,
-                                                        "Over %s the aeroplane is %.0f ft lower"
-                                                                + " than the altimeter on QNH"
-                                                                + " reads, since the air below is"
-                                                                + " cold: cold-temperature"
-                                                                + " corrections are the"
-                                                                + " operator's.",
-                                                        outcome.restriction().name(),
-                                                        lower)));
-            }
+        for (Restriction restriction : briefing.plan().restrictions()) {
+            restriction
+                    .altitude()
+                    .flatMap(AltitudeRestriction::lower)
+                    .filter(level -> level.reference() == Level.Reference.QNH)
+                    .map(level -> level.pressureAltitude(briefing.qnh()))
+                    .filter(level -> level.compareTo(briefing.path().bottom()) >= 0)
+                    .filter(level -> level.compareTo(briefing.path().top()) <= 0)
+                    .flatMap(level -> lowerThanRead(briefing.path().at(level, Side.BELOW)))
+                    .ifPresent(lower -> found.add(lowerNote(restriction, lower)));
         }
+    }
+
+    private static String lowerNote(Restriction restriction, double lowerFt) {
+        return String.format(
+                Locale.ROOT,
+                "The least altitude of %s is in this air %.0f ft lower than the altimeter on QNH"
+                        + " reads there, for the air below is cold: corrections for cold are the"
+                        + " operator's.",
+                restriction.name(),
+                lowerFt);
     }
 
     private Optional<Double> lowerThanRead(ClimbState state) {

@@ -13,6 +13,7 @@ import static org.climbwright.briefing.BriefingScene.protection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.climbwright.atmosphere.StandardAir;
 import org.climbwright.atmosphere.altimetry.Altimetry;
 import org.climbwright.briefing.ClimbEvent.Kind;
@@ -96,6 +97,52 @@ class ClimbBriefingTest {
         assertThat(restricted.levels().stream().flatMap(level -> level.events().stream()))
                 .extracting(ClimbEvent::text)
                 .contains("invented: met");
+    }
+
+    @Test
+    @DisplayName("notes by how much a least altitude on QNH is lower than it reads in cold air")
+    void coldAir() {
+        // -40 °C at every level: true heights by the hypsometric equation of one temperature
+        double kelvins = 233.15;
+        double perLog = 287.05287 * kelvins / 9.80665;
+        Sounding cold =
+                Sounding.of(
+                        "invented",
+                        "",
+                        Stream.of(1000.0, 700.0, 500.0, 300.0, 200.0)
+                                .map(
+                                        hpa ->
+                                                level(
+                                                        hpa,
+                                                        100.0 + perLog * Math.log(1000.0 / hpa),
+                                                        kelvins - 273.15,
+                                                        NONE,
+                                                        5.0))
+                                .toList());
+        Restriction least =
+                Restriction.of(
+                        "invented",
+                        GroundDistance.ofNauticalMiles(5),
+                        AltitudeRestriction.atOrAbove(Level.of(AltitudeOnQnh.ofFeet(5000))));
+        ClimbBriefing briefed =
+                ClimbBriefing.of(plan(30000).withRestrictions(List.of(least)), cold);
+        double pressurePa =
+                StandardAir.pressureFromAltitude(
+                        Altimetry.pressureAltitude(AltitudeOnQnh.ofFeet(5000), briefed.qnh())
+                                .inMetres());
+        double geopotentialM = 100.0 + perLog * Math.log(100000.0 / pressurePa);
+        double trueFt = 6356766.0 * geopotentialM / (6356766.0 - geopotentialM) / 0.3048;
+        assertThat(5000.0 - trueFt).isBetween(700.0, 900.0);
+        assertThat(briefed.notes())
+                .anyMatch(
+                        note ->
+                                note.startsWith(
+                                        String.format(
+                                                "The least altitude of invented is in this air"
+                                                        + " %.0f ft lower",
+                                                5000.0 - trueFt)));
+        assertThat(ClimbBriefing.of(plan(30000).withRestrictions(List.of(least)), AIR).notes())
+                .noneMatch(note -> note.startsWith("The least altitude"));
     }
 
     @Test

@@ -93,11 +93,11 @@ public final class Shell {
     private static Map<String, String> settings(boolean isPerson) throws Exception {
         String commands =
                 """
-                /set mode climb normal -quiet
-                /set truncation climb %d
-                /set prompt climb "%s" "%s"
-                /set mode climb -retain
-                /set feedback -retain climb
+                /set mode reading normal -quiet
+                /set truncation reading %d
+                /set prompt reading "%s" "%s"
+                /set mode reading -retain
+                /set feedback -retain reading
                 /exit
                 """
                         .formatted(LONGEST, isPerson ? "jshell> " : "", isPerson ? "   ...> " : "");

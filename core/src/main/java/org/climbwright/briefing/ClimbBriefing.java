@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import org.climbwright.atmosphere.AirState;
 import org.climbwright.atmosphere.Atmosphere;
 import org.climbwright.atmosphere.altimetry.Altimetry;
@@ -69,13 +68,6 @@ public final class ClimbBriefing {
                         + " forecast of ice, and no span found is not \"no icing\"; ice cloud in"
                         + " very cold air is missed by a humidity over water, and ice crystals can"
                         + " harm an engine where it is colder than a rule speaks of.",
-                    "Cabin figures are those of a controller without lag or fault, on the settings"
-                            + " given. They diagnose nothing: checklists and memory items are the"
-                            + " operator's.",
-                    "Restrictions and clearances are those given, on the QNH told here: the"
-                        + " clearance and the published procedure say what is to be kept. A cloud"
-                        + " is as it was given, and coming over it by a figure is no more than"
-                        + " that.",
                     "An altimeter shows the true altitude only at the aerodrome of its QNH.");
 
     private static final List<String> SOURCES =
@@ -83,6 +75,22 @@ public final class ClimbBriefing {
                     "Pressure altitudes and the altimeter: ICAO Doc 7488/3, standard atmosphere.",
                     "Airspeeds: isentropic flow and Rayleigh's pitot formula, NACA Report 1135.",
                     "Checks at round 10,000 ft: common practice, no source.");
+
+    private static final String OF_CABIN =
+            "Cabin figures are those of a controller without lag or fault, on the settings"
+                    + " given. They diagnose nothing: checklists and memory items are the"
+                    + " operator's.";
+
+    private static final String OF_RESTRICTIONS =
+            "Restrictions and clearances are those given, on the QNH told here: the"
+                    + " clearance and the published procedure say what is to be kept. A cloud"
+                    + " is as it was given, and coming over it by a figure is no more than"
+                    + " that.";
+
+    private static final String OF_TURBULENCE =
+            "Reasons for the seat-belt sign are figures of this sounding against thresholds given;"
+                    + " turbulence in clear air, over mountains, in wakes and near other storms is"
+                    + " not looked at, and none found is no reason to unfasten.";
 
     /** What nobody chooses. */
     private static final List<ClimbChange> GIVEN =
@@ -561,8 +569,14 @@ public final class ClimbBriefing {
      * @return sentences, to be shown with every figure
      */
     public List<String> limits() {
-        return Stream.concat(LIMITS.stream(), Stream.of(profile.isPresent() ? BY_THRUST : BY_RATES))
-                .toList();
+        List<String> limits = new ArrayList<>(LIMITS);
+        cabin.ifPresent(briefed -> limits.add(OF_CABIN));
+        if (cloudTop.isPresent() || !restrictions.outcomes().isEmpty()) {
+            limits.add(OF_RESTRICTIONS);
+        }
+        turbulence.ifPresent(briefed -> limits.add(OF_TURBULENCE));
+        limits.add(profile.isPresent() ? BY_THRUST : BY_RATES);
+        return List.copyOf(limits);
     }
 
     /**

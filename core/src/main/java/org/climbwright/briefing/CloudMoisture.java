@@ -22,8 +22,7 @@ record CloudMoisture(CloudAhead cloud) implements VisibleMoisture {
             return Answer.NOT_KNOWN;
         }
         double metres = altitude.get().inMetres();
-        double topM = cloud.top().inMetres() + cloud.growth().inMetresPerSecond() * state.timeS();
-        if (metres < cloud.base().inMetres() || metres > topM) {
+        if (metres < cloud.base().inMetres() || metres > cloud.topM(state.timeS())) {
             return Answer.ABSENT;
         }
         return state.distance().map(this::within).orElse(Answer.NOT_KNOWN);

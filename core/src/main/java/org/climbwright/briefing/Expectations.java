@@ -12,7 +12,6 @@ import org.climbwright.gradient.restriction.RestrictionOutcome;
 import org.climbwright.gradient.restriction.Restrictions;
 import org.climbwright.icing.IcingAnswer;
 import org.climbwright.icing.IcingSpan;
-import org.climbwright.icing.ProtectedPart;
 import org.climbwright.icing.ProtectionAdvice;
 import org.climbwright.icing.ProtectionPeriod;
 import org.climbwright.path.ClimbPath;
@@ -46,7 +45,7 @@ final class Expectations {
     }
 
     private void gather(ProtectionAdvice advice) {
-        String part = part(advice.plan().rule().part());
+        String part = BriefingEvents.words(advice.plan().rule().part());
         String method = part + " " + BriefingEvents.words(advice.plan().method());
         for (ProtectionPeriod period : advice.periods()) {
             IcingSpan first = period.spans().get(0);
@@ -81,10 +80,6 @@ final class Expectations {
                         "not known is not \"no icing\": what is seen decides");
             }
         }
-    }
-
-    private static String part(ProtectedPart part) {
-        return BriefingEvents.words(part);
     }
 
     /** At its point, and where the climb begins if it is missed there, when it can be mended. */
@@ -215,7 +210,7 @@ final class Expectations {
         Optional<ClimbState> latest =
                 briefing.turbulence()
                         .filter(known -> !isTopped)
-                        .flatMap(known -> known.before(path, near.get()));
+                        .flatMap(known -> path.before(near.get(), known.plan().lead()));
         found.add(
                 isTopped ? Expectation.Kind.EXPECT : Expectation.Kind.DO,
                 words(top, isTopped),

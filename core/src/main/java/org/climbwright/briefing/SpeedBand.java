@@ -40,8 +40,8 @@ public record SpeedBand(
         Optional<CalibratedAirspeed> limit,
         Optional<CalibratedAirspeed> slowBuffet,
         Optional<CalibratedAirspeed> fastBuffet) {
-    /** Lift over weight at which buffet is asked for: 1.3, common practice, no source. */
-    public static final double LOAD_FACTOR = 1.3;
+    /** Lift over weight at which buffet is asked for. */
+    public static final double LOAD_FACTOR = BuffetMargin.USUAL_LOAD_FACTOR;
 
     /** The band at each line of a briefing, at both sides where the speed jumps. */
     static List<SpeedBand> along(ClimbBriefing briefing) {

@@ -1,6 +1,5 @@
 package org.climbwright.briefing;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -143,7 +142,7 @@ public final class TurbulenceBriefing {
                         new Span(
                                 entry,
                                 path.at(levels.get(to), Side.BELOW),
-                                before(path, entry),
+                                path.before(entry, plan.lead()),
                                 whole.evidence().stream()
                                         .filter(e -> e.outcome() == Outcome.REACHED)
                                         .map(Evidence::inWords)
@@ -163,12 +162,6 @@ public final class TurbulenceBriefing {
 
     private static boolean isReason(SeatBeltAdvice layer) {
         return layer.conclusion() == SeatBeltAdvice.Conclusion.REASON_TO_FASTEN;
-    }
-
-    /** The climb by the plan's lead before a point of it; empty if that is before it begins. */
-    Optional<ClimbState> before(ClimbPath path, ClimbState entry) {
-        Duration time = entry.time().minus(plan.lead());
-        return time.isNegative() ? Optional.empty() : Optional.of(path.at(time));
     }
 
     /**

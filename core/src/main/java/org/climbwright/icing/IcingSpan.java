@@ -115,8 +115,7 @@ public record IcingSpan(
      * @return the climb that long before the entry; empty when that is before the climb begins
      */
     public Optional<ClimbState> onBy(ClimbPath path, Duration lead) {
-        Duration time = entry.time().minus(lead);
-        return time.isNegative() ? Optional.empty() : Optional.of(path.at(time));
+        return path.before(entry, lead);
     }
 
     /**

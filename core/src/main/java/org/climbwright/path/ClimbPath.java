@@ -155,4 +155,17 @@ public interface ClimbPath {
     default Optional<ClimbState> over(GroundDistance distance) {
         return PathSearch.over(this, distance);
     }
+
+    /**
+     * Returns the aeroplane some time before a point of this climb.
+     *
+     * @param state a point of this climb
+     * @param lead how long before, 0 or more
+     * @return the state; empty where that is before the climb begins
+     * @accuracy 1e-6 m in level
+     */
+    default Optional<ClimbState> before(ClimbState state, Duration lead) {
+        Duration time = state.time().minus(lead);
+        return time.isNegative() ? Optional.empty() : Optional.of(at(time));
+    }
 }

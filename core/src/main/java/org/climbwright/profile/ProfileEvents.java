@@ -19,9 +19,6 @@ final class ProfileEvents {
     /** What rounding leaves of a speed that is held at its limit. */
     private static final double ROUNDING = 1e-6;
 
-    /** A margin to buffet of less is told: common practice, no source. */
-    private static final double TOLD_LOAD_FACTOR = 1.3;
-
     private final ClimbProfile profile;
     private final FlownPath flown;
 
@@ -117,10 +114,10 @@ final class ProfileEvents {
         addFirst(
                 events,
                 states,
-                "less than " + TOLD_LOAD_FACTOR + " g to buffet",
+                "less than " + BuffetMargin.USUAL_LOAD_FACTOR + " g to buffet",
                 s ->
                         BuffetMargin.of(limits, s.mass(), s.pressureAltitude(), s.mach())
-                                .map(margin -> margin.loadFactor() - TOLD_LOAD_FACTOR)
+                                .map(margin -> margin.loadFactor() - BuffetMargin.USUAL_LOAD_FACTOR)
                                 .orElse(0.0));
     }
 

@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.util.Objects;
 import java.util.Optional;
 import org.climbwright.path.SpeedSchedule;
-import org.climbwright.quantity.ModelRange;
+import org.climbwright.turbulence.convection.SeatBeltAdvice;
 
 /**
  * From which figures on somebody wants seat belts fastened, and the speeds of the aeroplane in
@@ -25,12 +25,6 @@ public record PlannedTurbulence(
         double leastShearKnotsPer1000Ft,
         Duration lead,
         Optional<SpeedSchedule> roughAir) {
-    private static final ModelRange ENERGY =
-            new ModelRange("threshold of energy", 0.0, 2e4, "J/kg", "no air has more");
-
-    private static final ModelRange SHEAR =
-            new ModelRange("threshold of shear", 0.0, 1000.0, "kn/1000 ft", "no air has more");
-
     /**
      * Makes it of parts that are all there.
      *
@@ -42,8 +36,8 @@ public record PlannedTurbulence(
      * @throws IllegalArgumentException if the lead is negative
      */
     public PlannedTurbulence {
-        ENERGY.check(leastEnergyJPerKg);
-        SHEAR.check(leastShearKnotsPer1000Ft);
+        SeatBeltAdvice.energyThresholds().check(leastEnergyJPerKg);
+        SeatBeltAdvice.shearThresholds().check(leastShearKnotsPer1000Ft);
         if (lead.isNegative()) {
             throw new IllegalArgumentException(
                     "the lead of the seat-belt sign must be 0 s or more, but was "

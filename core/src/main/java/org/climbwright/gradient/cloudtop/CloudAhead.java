@@ -66,4 +66,14 @@ public record CloudAhead(
                     "the growth of a cloud must be 0 or more, but was " + growth);
         }
     }
+
+    /**
+     * Returns where its top is by then, as far as it grows.
+     *
+     * @param timeS time since it was seen, which is when the climb began [s]
+     * @return true altitude of the top [m]
+     */
+    public double topM(double timeS) {
+        return top.inMetres() + growth.inMetresPerSecond() * timeS;
+    }
 }

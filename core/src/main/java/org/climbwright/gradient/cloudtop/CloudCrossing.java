@@ -150,7 +150,7 @@ final class CloudCrossing {
     }
 
     double margin(ClimbState state) {
-        return trueAltitude(state) - cloud.top().inMetres() - growthMps * state.timeS();
+        return trueAltitude(state) - cloud.topM(state.timeS());
     }
 
     /** By how much the climb is faster than the top grows [m/s]: where it is 0, a margin turns. */

@@ -27,6 +27,9 @@ import org.climbwright.quantity.speed.Mach;
  * @source lift coefficient by definition, {@code n m g0 / (q S)}, with {@code q = 0.7 p M²}
  */
 public final class BuffetMargin {
+    /** Lift over weight at which buffet is mostly asked for: 1.3, common practice, no source. */
+    public static final double USUAL_LOAD_FACTOR = 1.3;
+
     private static final ModelRange LOAD_FACTOR =
             new ModelRange("load factor", 1.0, 12.0, "", "less is no level flight");
     private static final ModelRange FLOWN =

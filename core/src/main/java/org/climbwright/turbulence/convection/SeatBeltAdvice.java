@@ -81,6 +81,24 @@ public final class SeatBeltAdvice implements Serializable {
     }
 
     /**
+     * Returns which thresholds of energy may be given.
+     *
+     * @return the range [J/kg]
+     */
+    public static ModelRange energyThresholds() {
+        return ENERGY;
+    }
+
+    /**
+     * Returns which thresholds of shear may be given.
+     *
+     * @return the range [kn/1000 ft]
+     */
+    public static ModelRange shearThresholds() {
+        return SHEAR;
+    }
+
+    /**
      * Adds the energy of a parcel.
      *
      * @param ascent the ascent of the parcel
